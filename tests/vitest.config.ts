@@ -1,0 +1,11 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  root: new URL('..', import.meta.url).pathname,
+  test: {
+    include: ['tests/**/*.test.ts'],
+    // Browser tests have a runner of their own.
+    exclude: ['tests/browser/**', 'tests/faults/browser/**', 'node_modules/**'],
+    testTimeout: 60_000,
+  },
+});
