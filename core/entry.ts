@@ -1,0 +1,164 @@
+import * as z from 'zod/mini';
+import { Plan } from './block.ts';
+import { LONGEST_SECONDS, SHORTEST_SECONDS } from './clock.ts';
+import { Drill, LARGEST_SIZE, Terms } from './drill.ts';
+import { PlayerFacts, PlayerName } from './squad.ts';
+import { STAMP } from './stamp.ts';
+
+/**
+ * Every kind of entry that the ledger can hold: the vocabulary of the whole program.
+ *
+ * The ledger only grows. Taking a mark back, correcting a count or renaming a player is one more
+ * entry. Entries of a practice name it; those that stand beyond one practice do not.
+ */
+
+const Id = z.string().check(z.minLength(1), z.maxLength(40));
+const Stamp = z.string().check(z.regex(STAMP));
+/** 1 January 2100: a phone's clock beyond it is wrong, and so is a file's. */
+const LATEST = 4_102_444_800_000;
+/** Milliseconds since 1970, as the phone's clock stood. */
+const Time = z.number().check(z.minimum(0), z.maximum(LATEST));
+const Day = z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}$/));
+const Letter = z.string().check(z.regex(/^[A-L]$/));
+/** Shots of one rally, as far as anyone counts at the side of a court. */
+const RunLength = z.number().check(z.int(), z.minimum(0), z.maximum(1000));
+
+/** A pair (or the one trio) of a round: its letter for the practice, its players in role order. */
+export const Pair = z.object({
+  letter: Letter,
+  players: z.array(Id).check(z.minLength(2), z.maxLength(3)),
+});
+export type Pair = z.infer<typeof Pair>;
+/** Tiles that a screen can hold: twenty-four players. */
+export const MOST_PAIRS = 12;
+
+const entry = <Kind extends string, Body extends z.core.$ZodLooseShape>(kind: Kind, body: Body) =>
+  z.looseObject({ kind: z.literal(kind), id: Stamp, at: Time, ...body });
+
+const standing = {
+  'player-added': entry('player-added', { player: Id, ...PlayerFacts }),
+  'player-changed': entry('player-changed', {
+    player: Id,
+    name: z.optional(PlayerName),
+    level: PlayerFacts.level,
+    hand: PlayerFacts.hand,
+  }),
+  'player-rested': entry('player-rested', { player: Id }),
+  'player-returned': entry('player-returned', { player: Id }),
+  'drill-written': entry('drill-written', { drill: Drill }),
+  'drill-dropped': entry('drill-dropped', { drill: Id }),
+  'block-kept': entry('block-kept', { block: Id, name: PlayerName, plan: Plan }),
+  'block-dropped': entry('block-dropped', { block: Id }),
+};
+
+const practice = { practice: Id };
+const round = { practice: Id, round: Id };
+const side = { ...round, pair: Letter, player: z.optional(Id) };
+
+const practised = {
+  'practice-opened': entry('practice-opened', { ...practice, date: Day }),
+  'player-came': entry('player-came', { ...practice, player: Id }),
+  'player-left': entry('player-left', { ...practice, player: Id }),
+  'block-planned': entry('block-planned', { ...practice, plan: Plan }),
+  /** A round as it is about to be played; set again until its clock starts. */
+  'round-set': entry('round-set', {
+    ...round,
+    /** Which round of the block, from 0. */
+    ordinal: z.number().check(z.int(), z.minimum(0), z.maximum(300)),
+    terms: Terms,
+    seconds: z.number().check(z.int(), z.minimum(SHORTEST_SECONDS), z.maximum(LONGEST_SECONDS)),
+    pairs: z.array(Pair).check(z.minLength(1), z.maxLength(MOST_PAIRS)),
+  }),
+  'clock-started': entry('clock-started', round),
+  'clock-paused': entry('clock-paused', round),
+  'clock-resumed': entry('clock-resumed', round),
+  'clock-extended': entry('clock-extended', {
+    ...round,
+    seconds: z.number().check(z.int(), z.minimum(1), z.maximum(LONGEST_SECONDS)),
+  }),
+  'clock-stopped': entry('clock-stopped', round),
+  /** One touch of a tile, `second` seconds of live clock into the round. */
+  mark: entry('mark', {
+    ...side,
+    second: z.number().check(z.minimum(0), z.maximum(86_400)),
+  }),
+  'mark-taken-back': entry('mark-taken-back', { ...round, mark: Stamp }),
+  /** What settle decided of a late or doubtful mark. */
+  'mark-judged': entry('mark-judged', { ...round, mark: Stamp, counts: z.boolean() }),
+  'tally-corrected': entry('tally-corrected', {
+    ...side,
+    by: z.number().check(z.int(), z.minimum(-1000), z.maximum(1000)),
+  }),
+  /** How far an unfinished set had come at the horn. */
+  'set-showing': entry('set-showing', {
+    ...round,
+    pair: Letter,
+    shots: z.number().check(z.int(), z.minimum(0), z.maximum(LARGEST_SIZE)),
+  }),
+  /** The longest run seen in a round without a completed set. */
+  'best-run': entry('best-run', { ...round, pair: Letter, shots: RunLength }),
+  'round-settled': entry('round-settled', round),
+  'practice-closed': entry('practice-closed', practice),
+};
+
+const kinds = { ...standing, ...practised };
+
+export type Kind = keyof typeof kinds;
+export type EntryOf<K extends Kind> = z.infer<(typeof kinds)[K]>;
+export type Entry = { [K in Kind]: EntryOf<K> }[Kind];
+export type StandingEntry = { [K in keyof typeof standing]: EntryOf<K> }[keyof typeof standing];
+export type PracticeEntry = { [K in keyof typeof practised]: EntryOf<K> }[keyof typeof practised];
+
+/** What a writer says of an entry; its id and time are added as it is appended. */
+export type Saying = { [K in Kind]: Omit<EntryOf<K>, 'id' | 'at'> }[Kind];
+
+/** An entry of a kind that this version does not know: kept and handed on untouched. */
+export type Unknown = { kind: string; id: string; at: number; practice?: string } & Record<
+  string,
+  unknown
+>;
+
+const Foreign = z.looseObject({
+  kind: z.string().check(z.minLength(1), z.maxLength(40)),
+  id: Stamp,
+  at: Time,
+  practice: z.optional(Id),
+});
+
+export const isKnown = (entry: Entry | Unknown): entry is Entry => Object.hasOwn(kinds, entry.kind);
+
+/** What a stored or received record turned out to be. */
+export type Reading =
+  | { as: 'entry'; entry: Entry }
+  | { as: 'unknown'; entry: Unknown }
+  | { as: 'hurt'; path: string };
+
+/**
+ * Reads a record of the ledger: a known entry, one of an unknown kind, or one that is hurt, with
+ * the path of the first field that is wrong.
+ */
+export function readEntry(record: unknown): Reading {
+  const foreign = Foreign.safeParse(record);
+  if (!foreign.success) return { as: 'hurt', path: firstPath(foreign.error) };
+  const kind = foreign.data.kind;
+  if (!Object.hasOwn(kinds, kind)) return { as: 'unknown', entry: foreign.data as Unknown };
+  const known = kinds[kind as Kind].safeParse(record);
+  if (!known.success) return { as: 'hurt', path: firstPath(known.error) };
+  return { as: 'entry', entry: known.data as Entry };
+}
+
+/**
+ * An entry of this version's own making.
+ *
+ * @throws TypeError naming the field, where this version made it wrongly
+ */
+export function makeEntry(saying: Saying, id: string, at: number): Entry {
+  const reading = readEntry({ ...saying, id, at });
+  if (reading.as !== 'entry') {
+    const where = reading.as === 'hurt' ? reading.path : 'kind';
+    throw new TypeError(`a ${saying.kind} was made wrongly at ${where}`);
+  }
+  return reading.entry;
+}
+
+const firstPath = (error: z.core.$ZodError): string => error.issues[0]?.path.join('.') || 'record';

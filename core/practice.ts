@@ -1,0 +1,291 @@
+import type { Plan } from './block.ts';
+import { afterEvent, type Clock, recordedSeconds, startClock } from './clock.ts';
+import type { Terms } from './drill.ts';
+import type { EntryOf, Pair, PracticeEntry } from './entry.ts';
+
+/** One touch of a tile, as settle and the court screen see it. */
+export interface Mark {
+  id: string;
+  player?: string;
+  /** Seconds of live clock into the round. */
+  second: number;
+  /** After the horn: counts only once settle says so. */
+  late: boolean;
+  /** Faster after the mark before it than the drill allows: counts until settle strikes it. */
+  doubtful: boolean;
+  takenBack: boolean;
+  /** What settle decided, where it did. */
+  judged?: boolean;
+}
+
+/** The marks of one pair in one round, after corrections. */
+export interface Tally {
+  pair: Pair;
+  /** Completed sets, never negative. For `on-target` the sum over the players. */
+  sets: number;
+  /** `on-target` only: each player's own. */
+  byPlayer?: Record<string, number>;
+  /** Seconds of the marks that count, rising. Fewer or more than `sets` where a count was corrected. */
+  times: number[];
+  /** Marks tapped late or doubtful, whatever was decided of them. */
+  late: number;
+  doubtful: number;
+  /** Late or doubtful marks that settle has not decided. */
+  open: number;
+  /** Shots of the unfinished set at the horn. */
+  showing?: number;
+  /** Longest run in a round without a set. */
+  best?: number;
+}
+
+export interface Round {
+  id: string;
+  ordinal: number;
+  terms: Terms;
+  /** Planned length in seconds. */
+  seconds: number;
+  clock?: Clock;
+  settled: boolean;
+  tallies: Tally[];
+}
+
+/** A round with every mark that was tapped in it. */
+export interface OpenRound extends Round {
+  marks: Record<string, Mark[]>;
+}
+
+export interface Practice {
+  id: string;
+  /** YYYY-MM-DD, by the clock of the phone that opened it. */
+  date: string;
+  /** Who is here now, in the order of arrival. */
+  here: string[];
+  /** Everyone who was here at any time. */
+  attended: string[];
+  plan?: Plan;
+  rounds: OpenRound[];
+  closed: boolean;
+}
+
+/**
+ * Half a second a shot: no pair strikes n shots faster. Elite match play has 1.2 s between hits
+ * (Carboch, Placha and Sklenarik 2018), two juniors at the net somewhat less; a second tap on the
+ * same tile within n × 0.5 s is far more likely a slip.
+ */
+export const LEAST_SECONDS_A_SHOT = 0.5;
+
+/** Fewest seconds in which a set of these terms can be struck. */
+export const leastSeconds = (terms: Terms): number => terms.size * LEAST_SECONDS_A_SHOT;
+
+type Draft = {
+  set: EntryOf<'round-set'>;
+  clock?: Clock;
+  settled: boolean;
+  marks: EntryOf<'mark'>[];
+  takenBack: Set<string>;
+  judged: Map<string, boolean>;
+  corrections: EntryOf<'tally-corrected'>[];
+  showing: Map<string, number>;
+  best: Map<string, number>;
+};
+
+/**
+ * A practice from its entries, which must be sorted by id and belong to it (see ledger.ts).
+ * Undefined where none of them opened it.
+ */
+export function foldPractice(entries: Iterable<PracticeEntry>): Practice | undefined {
+  let opened: EntryOf<'practice-opened'> | undefined;
+  const here = new Set<string>();
+  const attended = new Set<string>();
+  const rounds = new Map<string, Draft>();
+  let plan: Plan | undefined;
+  let closed = false;
+
+  for (const entry of entries) {
+    switch (entry.kind) {
+      case 'practice-opened':
+        opened ??= entry;
+        break;
+      case 'player-came':
+        here.add(entry.player);
+        attended.add(entry.player);
+        break;
+      case 'player-left':
+        here.delete(entry.player);
+        break;
+      case 'block-planned':
+        plan = entry.plan;
+        break;
+      case 'practice-closed':
+        closed = true;
+        break;
+      case 'round-set': {
+        const known = rounds.get(entry.round);
+        if (!known) rounds.set(entry.round, draft(entry));
+        // Once the clock has started the pairs stand: marks are counted against them.
+        else if (!known.clock) known.set = entry;
+        break;
+      }
+      default: {
+        const known = rounds.get(entry.round);
+        if (known) play(known, entry);
+      }
+    }
+  }
+  if (!opened) return undefined;
+  return {
+    id: opened.practice,
+    date: opened.date,
+    here: [...here],
+    attended: [...attended],
+    ...(plan && { plan }),
+    rounds: [...rounds.values()].map(finish).sort((a, b) => a.ordinal - b.ordinal),
+    closed,
+  };
+}
+
+const draft = (set: EntryOf<'round-set'>): Draft => ({
+  set,
+  settled: false,
+  marks: [],
+  takenBack: new Set(),
+  judged: new Map(),
+  corrections: [],
+  showing: new Map(),
+  best: new Map(),
+});
+
+type RoundEntry = Exclude<
+  PracticeEntry,
+  {
+    kind:
+      | 'practice-opened'
+      | 'player-came'
+      | 'player-left'
+      | 'block-planned'
+      | 'practice-closed'
+      | 'round-set';
+  }
+>;
+
+function play(round: Draft, entry: RoundEntry): void {
+  const { clock } = round;
+  switch (entry.kind) {
+    case 'clock-started':
+      round.clock ??= startClock(entry.at, round.set.seconds);
+      break;
+    case 'clock-paused':
+      if (clock) round.clock = afterEvent(clock, 'pause', entry.at);
+      break;
+    case 'clock-resumed':
+      if (clock) round.clock = afterEvent(clock, 'resume', entry.at);
+      break;
+    case 'clock-extended':
+      if (clock) round.clock = afterEvent(clock, { extend: entry.seconds }, entry.at);
+      break;
+    case 'clock-stopped':
+      if (clock) round.clock = afterEvent(clock, 'stop', entry.at);
+      break;
+    case 'mark':
+      round.marks.push(entry);
+      break;
+    case 'mark-taken-back':
+      round.takenBack.add(entry.mark);
+      break;
+    case 'mark-judged':
+      round.judged.set(entry.mark, entry.counts);
+      break;
+    case 'tally-corrected':
+      round.corrections.push(entry);
+      break;
+    case 'set-showing':
+      round.showing.set(entry.pair, entry.shots);
+      break;
+    case 'best-run':
+      round.best.set(entry.pair, entry.shots);
+      break;
+    case 'round-settled':
+      round.settled = true;
+      break;
+  }
+}
+
+function finish(round: Draft): OpenRound {
+  const { set, clock } = round;
+  const marks: Record<string, Mark[]> = {};
+  const tallies = set.pairs.map((pair) => {
+    const own = marksOf(round, pair);
+    marks[pair.letter] = own;
+    return tallyOf(round, pair, own);
+  });
+  return {
+    id: set.round,
+    ordinal: set.ordinal,
+    terms: set.terms,
+    seconds: set.seconds,
+    ...(clock && { clock }),
+    settled: round.settled,
+    tallies,
+    marks,
+  };
+}
+
+/** The pair's marks in the order of the clock, with what is to be said of each. */
+function marksOf(round: Draft, pair: Pair): Mark[] {
+  const { set, clock } = round;
+  const least = leastSeconds(set.terms);
+  const length = clock ? recordedSeconds(clock, Number.POSITIVE_INFINITY) : set.seconds;
+  const before = new Map<string | undefined, number>();
+  return round.marks
+    .filter((mark) => mark.pair === pair.letter)
+    .sort((a, b) => a.second - b.second || (a.id < b.id ? -1 : 1))
+    .map((mark) => {
+      const takenBack = round.takenBack.has(mark.id);
+      const judged = round.judged.get(mark.id);
+      const since = mark.second - (before.get(mark.player) ?? 0);
+      if (!takenBack) before.set(mark.player, mark.second);
+      return {
+        id: mark.id,
+        ...(mark.player !== undefined && { player: mark.player }),
+        second: mark.second,
+        late: mark.second > length,
+        doubtful: since < least,
+        takenBack,
+        ...(judged !== undefined && { judged }),
+      };
+    });
+}
+
+/** Whether a mark is in the count. */
+export const counts = (mark: Mark): boolean => !mark.takenBack && (mark.judged ?? !mark.late);
+
+function tallyOf(round: Draft, pair: Pair, marks: Mark[]): Tally {
+  const standing = marks.filter((mark) => !mark.takenBack);
+  const counted = marks.filter(counts);
+  const corrections = round.corrections.filter((correction) => correction.pair === pair.letter);
+  const showing = round.showing.get(pair.letter);
+  const best = round.best.get(pair.letter);
+  const tally: Tally = {
+    pair,
+    sets: Math.max(0, counted.length + sumOf(corrections)),
+    times: counted.map((mark) => mark.second),
+    late: standing.filter((mark) => mark.late).length,
+    doubtful: standing.filter((mark) => mark.doubtful).length,
+    open: standing.filter((mark) => (mark.late || mark.doubtful) && mark.judged === undefined)
+      .length,
+    ...(showing !== undefined && { showing }),
+    ...(best !== undefined && { best }),
+  };
+  if (round.set.terms.rule !== 'on-target') return tally;
+
+  const byPlayer: Record<string, number> = {};
+  for (const player of pair.players) {
+    const own = counted.filter((mark) => mark.player === player).length;
+    const put = sumOf(corrections.filter((correction) => correction.player === player));
+    byPlayer[player] = Math.max(0, own + put);
+  }
+  return { ...tally, byPlayer, sets: Object.values(byPlayer).reduce((sum, own) => sum + own, 0) };
+}
+
+const sumOf = (corrections: readonly { by: number }[]) =>
+  corrections.reduce((sum, { by }) => sum + by, 0);

@@ -1,0 +1,100 @@
+import * as z from 'zod/mini';
+import type { Entry } from './entry.ts';
+
+export const LONGEST_NAME = 40;
+
+/**
+ * Characters that hide in pasted text and can turn what stands beside them round. The joiners
+ * U+200C and U+200D are left out: names in many scripts need them.
+ */
+const HIDDEN = /[\p{Cc}\p{Zl}\p{Zp}\u00ad\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]/u;
+
+/** A nickname: 1 to 40 characters, shown as text wherever it is shown. */
+export const PlayerName = z.string().check(
+  z.trim(),
+  z.minLength(1),
+  z.maxLength(LONGEST_NAME),
+  z.refine((name) => !HIDDEN.test(name)),
+);
+
+export const hands = ['right', 'left'] as const;
+export type Hand = (typeof hands)[number];
+
+/** What is known of a player, and all that is: no birth date, photo or contact has a place. */
+export const PlayerFacts = {
+  name: PlayerName,
+  /** 1 (beginner) to 10, as the coach sees it; only differences are used. */
+  level: z.optional(z.number().check(z.minimum(1), z.maximum(10))),
+  hand: z.optional(z.enum(hands)),
+};
+
+export interface Player {
+  id: string;
+  name: string;
+  level?: number;
+  hand?: Hand;
+  /** A resting player keeps the history and is not asked for in Today. */
+  resting: boolean;
+}
+
+/** Why a name cannot be taken. */
+export type NameFault = 'empty' | 'long' | 'hidden' | 'taken';
+
+/** What is wrong with a name for a player, or undefined; `others` are the names already in use. */
+export function nameFault(name: string, others: Iterable<string> = []): NameFault | undefined {
+  const trimmed = name.trim();
+  if (trimmed === '') return 'empty';
+  if (trimmed.length > LONGEST_NAME) return 'long';
+  if (HIDDEN.test(trimmed)) return 'hidden';
+  const folded = foldName(trimmed);
+  for (const other of others) if (foldName(other) === folded) return 'taken';
+  return undefined;
+}
+
+const foldName = (name: string) => name.trim().normalize('NFKC').toLowerCase();
+
+/** The squad in the order in which its players were added. */
+export function foldSquad(entries: Iterable<Entry>): Map<string, Player> {
+  const squad = new Map<string, Player>();
+  const change = (id: string, facts: Partial<Player>) => {
+    const player = squad.get(id);
+    if (player) squad.set(id, { ...player, ...facts });
+  };
+  for (const entry of entries) {
+    switch (entry.kind) {
+      case 'player-added':
+        if (!squad.has(entry.player)) {
+          squad.set(entry.player, {
+            id: entry.player,
+            resting: false,
+            ...factsOf(entry),
+            name: entry.name,
+          });
+        }
+        break;
+      case 'player-changed':
+        change(entry.player, factsOf(entry));
+        break;
+      case 'player-rested':
+        change(entry.player, { resting: true });
+        break;
+      case 'player-returned':
+        change(entry.player, { resting: false });
+        break;
+    }
+  }
+  return squad;
+}
+
+/** Only what an entry says: a rename without a level leaves the level as it is. */
+function factsOf(said: {
+  name?: string | undefined;
+  level?: number | undefined;
+  hand?: Hand | undefined;
+}) {
+  return {
+    ...(said.name !== undefined && { name: said.name }),
+    ...(said.level !== undefined && { level: said.level }),
+    ...(said.hand !== undefined && { hand: said.hand }),
+  };
+}
