@@ -52,12 +52,13 @@ export const isOver = (clock: Clock, now: number): boolean =>
 export const isPaused = (clock: Clock): boolean =>
   clock.stopped === undefined && clock.pauses.length > 0 && clock.pauses.at(-1)?.to === undefined;
 
-/**
- * Seconds of live clock that are recorded for the round as it stands at `now`: to its horn, or to
- * where it was stopped.
- */
+/** The second of live clock at which the round ends: at its horn, or where it was stopped. */
+export const endSecond = (clock: Clock): number =>
+  clock.stopped === undefined ? clock.length : liveSeconds(clock, clock.stopped);
+
+/** Seconds of live clock that are recorded for the round as it stands at `now`. */
 export const recordedSeconds = (clock: Clock, now: number): number =>
-  Math.min(clock.length, liveSeconds(clock, Math.min(now, clock.stopped ?? now)));
+  Math.min(endSecond(clock), liveSeconds(clock, now));
 
 /** Milliseconds since 1970 when the horn goes, or undefined while the clock is paused. */
 export function hornAt(clock: Clock, now: number): number | undefined {

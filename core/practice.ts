@@ -1,5 +1,5 @@
 import type { Plan } from './block.ts';
-import { afterEvent, type Clock, recordedSeconds, startClock } from './clock.ts';
+import { afterEvent, type Clock, endSecond, startClock } from './clock.ts';
 import type { Terms } from './drill.ts';
 import type { EntryOf, Pair, PracticeEntry } from './entry.ts';
 
@@ -234,7 +234,7 @@ function finish(round: Draft): OpenRound {
 function marksOf(round: Draft, pair: Pair): Mark[] {
   const { set, clock } = round;
   const least = leastSeconds(set.terms);
-  const length = clock ? recordedSeconds(clock, Number.POSITIVE_INFINITY) : set.seconds;
+  const length = clock ? endSecond(clock) : set.seconds;
   const before = new Map<string | undefined, number>();
   return round.marks
     .filter((mark) => mark.pair === pair.letter)

@@ -1,0 +1,79 @@
+import type { Stroke, Terms } from '../drill.ts';
+import type { Tally } from '../practice.ts';
+
+/** Touches by stroke. */
+export type Touches = Partial<Record<Stroke, number>>;
+
+/** What one player did in a round, as far as the marks prove it. */
+export interface Share {
+  player: string;
+  /** Sets that the player took part in; `on-target`: struck. */
+  sets: number;
+  /** Touches in completed sets: nothing of a set that was not finished. */
+  touches: Touches;
+  /** Part of the round's live clock that the player was in for: 1 in a pair, 2/3 in a trio. */
+  time: number;
+}
+
+/**
+ * Shares a tally over its players, exactly: `in-a-row` and `in-total` of size n are n shots a set,
+ * struck in turn, where the side that begins has the extra one of an odd n; a `sequence` is each
+ * role's own shots; `on-target` is one shot for the player who struck it.
+ *
+ * A trio turns after each set: in set j (from 0) its players j and j + 1 hit, the third rests, and
+ * the one who hit first steps out. So every player rests in one set of three.
+ */
+export function shares(terms: Terms, tally: Pick<Tally, 'pair' | 'sets' | 'byPlayer'>): Share[] {
+  const { players } = tally.pair;
+  const time = 2 / players.length;
+  if (terms.rule === 'on-target') {
+    const stroke = terms.shots[0]?.stroke;
+    return players.map((player) => {
+      const sets = tally.byPlayer?.[player] ?? 0;
+      return { player, sets, touches: stroke && sets > 0 ? { [stroke]: sets } : {}, time };
+    });
+  }
+
+  const inSet = [touchesInSet(terms, 0), touchesInSet(terms, 1)];
+  return players.map((player, place) => {
+    const touches: Touches = {};
+    let sets = 0;
+    for (const role of [0, 1] as const) {
+      const played = setsInRole(tally.sets, players.length, place, role);
+      sets += played;
+      for (const [stroke, each] of Object.entries(inSet[role] ?? {})) {
+        if (played > 0)
+          touches[stroke as Stroke] = (touches[stroke as Stroke] ?? 0) + each * played;
+      }
+    }
+    return { player, sets, touches, time };
+  });
+}
+
+/** How many of `sets` the player at `place` played in a role: all in a pair, in turn in a trio. */
+function setsInRole(sets: number, players: number, place: number, role: 0 | 1): number {
+  if (players === 2) return place === role ? sets : 0;
+  const first = (place - role + players) % players; // the first set in which the turn comes round
+  return sets > first ? Math.floor((sets - 1 - first) / players) + 1 : 0;
+}
+
+/** The shots that a role strikes in one set, by stroke. */
+export function touchesInSet(terms: Terms, role: 0 | 1): Touches {
+  const touches: Touches = {};
+  for (let shot = 0; shot < terms.size; shot++) {
+    const struck = terms.shots[shot % terms.shots.length];
+    if (struck?.role === role) touches[struck.stroke] = (touches[struck.stroke] ?? 0) + 1;
+  }
+  return touches;
+}
+
+/** All touches, whatever the stroke. */
+export const sumTouches = (touches: Touches): number =>
+  Object.values(touches).reduce((sum, count) => sum + count, 0);
+
+/** Adds one count of touches to another, in place. */
+export function addTouches(to: Touches, more: Touches): void {
+  for (const [stroke, count] of Object.entries(more)) {
+    to[stroke as Stroke] = (to[stroke as Stroke] ?? 0) + count;
+  }
+}

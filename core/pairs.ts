@@ -1,0 +1,103 @@
+import { MOST_PAIRS, type Pair } from './entry.ts';
+
+const LETTERS = 'ABCDEFGHIJKL';
+
+/** Fewest players that make a pair, and most that fit on the tiles of one screen. */
+export const FEWEST_PLAYERS = 2;
+export const MOST_PLAYERS = 2 * MOST_PAIRS;
+
+/** The players of the pairs, lettered A, B, C … */
+const letter = (groups: readonly (readonly string[])[]): Pair[] =>
+  groups.map((players, index) => ({ letter: LETTERS[index] ?? '', players: [...players] }));
+
+/**
+ * Puts everyone into pairs in the order given; an odd player makes the last pair a trio.
+ *
+ * @throws RangeError for fewer than two players or more than twenty-four
+ */
+export function pairUp(players: readonly string[]): Pair[] {
+  if (players.length < FEWEST_PLAYERS || players.length > MOST_PLAYERS) {
+    throw new RangeError(`players: ${players.length} do not make pairs`);
+  }
+  const groups: string[][] = [];
+  for (let place = 0; place + 1 < players.length; place += 2) {
+    groups.push(players.slice(place, place + 2));
+  }
+  if (players.length % 2 === 1) groups.at(-1)?.push(players.at(-1) ?? '');
+  return letter(groups);
+}
+
+/** The pairs with two players in each other's places; as they were where one of them is not in. */
+export function swap(pairs: readonly Pair[], one: string, other: string): Pair[] {
+  const there = new Set(pairs.flatMap((pair) => pair.players));
+  if (!there.has(one) || !there.has(other)) return [...pairs];
+  const exchange = (player: string) => (player === one ? other : player === other ? one : player);
+  return pairs.map((pair) => ({ ...pair, players: pair.players.map(exchange) }));
+}
+
+/** The same pairs with their roles turned: who lobbed now strikes the overhead. */
+export const turnRoles = (pairs: readonly Pair[]): Pair[] =>
+  pairs.map((pair) => ({
+    ...pair,
+    players: [...pair.players.slice(1), ...pair.players.slice(0, 1)],
+  }));
+
+/**
+ * New partners for everyone by the circle method: the first player stays, all others move on one
+ * place, so that over a block nobody meets a partner twice before everyone was met. With an odd
+ * number everyone moves, and the trio is a new one each time.
+ */
+export function turnPartners(pairs: readonly Pair[]): Pair[] {
+  const circle = toCircle(pairs.map((pair) => pair.players));
+  const odd = circle.length % 2 === 1;
+  const fixed = odd ? [] : circle.slice(0, 1);
+  const moving = circle.slice(fixed.length);
+  const moved = [...fixed, ...moving.slice(-1), ...moving.slice(0, -1)];
+  return letter(fromCircle(moved));
+}
+
+/** Players round a table: opposite ones are partners; the last of an odd number joins the last pair. */
+function toCircle(groups: readonly (readonly string[])[]): string[] {
+  const near = groups.map((group) => group[0] ?? '');
+  const far = groups.map((group) => group[1] ?? '').reverse();
+  const third = groups.flatMap((group) => group.slice(2));
+  return [...near, ...far, ...third];
+}
+
+function fromCircle(circle: readonly string[]): string[][] {
+  const half = Math.floor(circle.length / 2);
+  const groups = circle
+    .slice(0, half)
+    .map((player, place) => [player, circle[2 * half - 1 - place] ?? '']);
+  if (circle.length % 2 === 1) groups.at(-1)?.push(circle.at(-1) ?? '');
+  return groups;
+}
+
+/**
+ * The pairs after some came and some left: pairs of which both are here stay together; whoever was
+ * left over goes with a newcomer, out of the trio, or into one. Undefined where fewer than two are
+ * here.
+ */
+export function rePair(pairs: readonly Pair[], here: readonly string[]): Pair[] | undefined {
+  if (here.length < FEWEST_PLAYERS) return undefined;
+  const isHere = new Set(here);
+  const groups: string[][] = [];
+  const loose: string[] = [];
+  const placed = new Set<string>();
+  for (const pair of pairs) {
+    const left = pair.players.filter((player) => isHere.has(player) && !placed.has(player));
+    for (const player of left) placed.add(player);
+    if (left.length >= 2) groups.push(left);
+    else loose.push(...left);
+  }
+  loose.push(...here.filter((player) => !placed.has(player)));
+
+  while (loose.length >= 2) groups.push(loose.splice(0, 2));
+  const [single] = loose;
+  if (single !== undefined) {
+    const trio = groups.find((group) => group.length === 3);
+    if (trio) groups.push([trio.pop() ?? '', single]);
+    else groups.at(-1)?.push(single);
+  }
+  return letter(groups);
+}

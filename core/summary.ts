@@ -1,0 +1,38 @@
+import { recordedSeconds } from './clock.ts';
+import type { Terms } from './drill.ts';
+import type { Practice, Tally } from './practice.ts';
+
+/** A round that was played, without its marks. */
+export interface PlayedRound {
+  id: string;
+  ordinal: number;
+  terms: Terms;
+  /** Live clock as it was recorded. */
+  seconds: number;
+  settled: boolean;
+  tallies: Tally[];
+}
+
+/**
+ * What figures read of a practice: everything but the marks themselves. A closed practice is
+ * stored whole beside it.
+ */
+export interface Summary {
+  practice: string;
+  /** YYYY-MM-DD. */
+  date: string;
+  attended: string[];
+  rounds: PlayedRound[];
+}
+
+/** The practice as figures read it at `now`; rounds whose clock never started are left out. */
+export function summarise(practice: Practice, now: number): Summary {
+  return {
+    practice: practice.id,
+    date: practice.date,
+    attended: practice.attended,
+    rounds: practice.rounds.flatMap(({ id, ordinal, terms, clock, settled, tallies }) =>
+      clock ? [{ id, ordinal, terms, seconds: recordedSeconds(clock, now), settled, tallies }] : [],
+    ),
+  };
+}
