@@ -75,29 +75,30 @@ function fromCircle(circle: readonly string[]): string[][] {
 
 /**
  * The pairs after some came and some left: pairs of which both are here stay together; whoever was
- * left over goes with a newcomer, out of the trio, or into one. Undefined where fewer than two are
- * here.
+ * left over goes with a newcomer, with the trio's third, or makes a trio. A pair that stays keeps
+ * its letter. Undefined where fewer than two are here.
  */
 export function rePair(pairs: readonly Pair[], here: readonly string[]): Pair[] | undefined {
   if (here.length < FEWEST_PLAYERS) return undefined;
   const isHere = new Set(here);
-  const groups: string[][] = [];
+  const kept: Pair[] = [];
   const loose: string[] = [];
-  const placed = new Set<string>();
   for (const pair of pairs) {
-    const left = pair.players.filter((player) => isHere.has(player) && !placed.has(player));
-    for (const player of left) placed.add(player);
-    if (left.length >= 2) groups.push(left);
-    else loose.push(...left);
+    const players = pair.players.filter((player) => isHere.delete(player));
+    if (players.length >= 2) kept.push({ letter: pair.letter, players });
+    else loose.push(...players);
   }
-  loose.push(...here.filter((player) => !placed.has(player)));
+  loose.push(...here.filter((player) => isHere.has(player)));
 
-  while (loose.length >= 2) groups.push(loose.splice(0, 2));
+  const taken = new Set(kept.map((pair) => pair.letter));
+  const free = [...LETTERS].filter((letter) => !taken.has(letter));
+  const add = (players: string[]) => kept.push({ letter: free.shift() ?? '', players });
+  while (loose.length >= 2) add(loose.splice(0, 2));
   const [single] = loose;
   if (single !== undefined) {
-    const trio = groups.find((group) => group.length === 3);
-    if (trio) groups.push([trio.pop() ?? '', single]);
-    else groups.at(-1)?.push(single);
+    const trio = kept.find((pair) => pair.players.length === 3);
+    if (trio) add([...trio.players.splice(2), single]);
+    else kept.at(-1)?.players.push(single);
   }
-  return letter(groups);
+  return kept.sort((a, b) => (a.letter < b.letter ? -1 : 1));
 }
