@@ -77,6 +77,11 @@ const practised = {
     seconds: z.number().check(z.int(), z.minimum(1), z.maximum(LONGEST_SECONDS)),
   }),
   'clock-stopped': entry('clock-stopped', round),
+  /** The phone's clock moved against its steady one in mid-round, by so many seconds. */
+  'clock-doubted': entry('clock-doubted', {
+    ...round,
+    seconds: z.number().check(z.minimum(-1e9), z.maximum(1e9)),
+  }),
   /** One touch of a tile, `second` seconds of live clock into the round. */
   mark: entry('mark', {
     ...side,
@@ -99,6 +104,7 @@ const practised = {
   'best-run': entry('best-run', { ...round, pair: Letter, shots: RunLength }),
   'round-settled': entry('round-settled', round),
   'practice-closed': entry('practice-closed', practice),
+  'practice-reopened': entry('practice-reopened', practice),
 };
 
 const kinds = { ...standing, ...practised };

@@ -46,6 +46,8 @@ export interface Round {
   seconds: number;
   clock?: Clock;
   settled: boolean;
+  /** Seconds by which the phone's clock jumped in mid-round: its length wants a look. */
+  doubted?: number;
   tallies: Tally[];
 }
 
@@ -81,6 +83,7 @@ type Draft = {
   set: EntryOf<'round-set'>;
   clock?: Clock;
   settled: boolean;
+  doubted?: number;
   marks: EntryOf<'mark'>[];
   takenBack: Set<string>;
   judged: Map<string, boolean>;
@@ -118,6 +121,9 @@ export function foldPractice(entries: Iterable<PracticeEntry>): Practice | undef
         break;
       case 'practice-closed':
         closed = true;
+        break;
+      case 'practice-reopened':
+        closed = false;
         break;
       case 'round-set': {
         const known = rounds.get(entry.round);
@@ -164,6 +170,7 @@ type RoundEntry = Exclude<
       | 'player-left'
       | 'block-planned'
       | 'practice-closed'
+      | 'practice-reopened'
       | 'round-set';
   }
 >;
@@ -185,6 +192,9 @@ function play(round: Draft, entry: RoundEntry): void {
       break;
     case 'clock-stopped':
       if (clock) round.clock = afterEvent(clock, 'stop', entry.at);
+      break;
+    case 'clock-doubted':
+      round.doubted = entry.seconds;
       break;
     case 'mark':
       round.marks.push(entry);
@@ -225,6 +235,7 @@ function finish(round: Draft): OpenRound {
     seconds: set.seconds,
     ...(clock && { clock }),
     settled: round.settled,
+    ...(round.doubted !== undefined && { doubted: round.doubted }),
     tallies,
     marks,
   };

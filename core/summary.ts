@@ -10,6 +10,7 @@ export interface PlayedRound {
   /** Live clock as it was recorded. */
   seconds: number;
   settled: boolean;
+  doubted?: number;
   tallies: Tally[];
 }
 
@@ -31,8 +32,20 @@ export function summarise(practice: Practice, now: number): Summary {
     practice: practice.id,
     date: practice.date,
     attended: practice.attended,
-    rounds: practice.rounds.flatMap(({ id, ordinal, terms, clock, settled, tallies }) =>
-      clock ? [{ id, ordinal, terms, seconds: recordedSeconds(clock, now), settled, tallies }] : [],
+    rounds: practice.rounds.flatMap(({ id, ordinal, terms, clock, settled, doubted, tallies }) =>
+      clock
+        ? [
+            {
+              id,
+              ordinal,
+              terms,
+              seconds: recordedSeconds(clock, now),
+              settled,
+              ...(doubted !== undefined && { doubted }),
+              tallies,
+            },
+          ]
+        : [],
     ),
   };
 }
