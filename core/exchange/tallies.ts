@@ -1,0 +1,84 @@
+import type { Terms } from '../drill.ts';
+import { shares, sumTouches } from '../figures/counted.ts';
+import type { Summary } from '../summary.ts';
+import type { CsvCell } from './csv.ts';
+
+/** The columns of the table of tallies. Programs read them: a new one goes to the end. */
+export const TALLY_COLUMNS = [
+  'date',
+  /** 1 for the first practice of that date in the file, 2 for a second one. */
+  'practice',
+  /** From 1. */
+  'round',
+  'drill',
+  'family',
+  'counting_rule',
+  'set_size',
+  'player',
+  'partners',
+  /** 1 or 2; `turns` in a trio, whose players change roles after each set. */
+  'role',
+  'sets',
+  'touches_counted',
+  /** The player's own: two thirds of the round's in a trio. */
+  'live_seconds',
+  'sets_per_minute',
+  /** Of the pair, whatever was decided of them. */
+  'late_marks',
+  'doubtful_marks',
+  /** Left for whoever reads the table to judge. */
+  'quality',
+] as const;
+export type TallyColumn = (typeof TALLY_COLUMNS)[number];
+
+/**
+ * The table of tallies, header first, then one row for each player of each round, by date, round,
+ * pair and place in the pair. Practices of one date stay in the order given.
+ */
+export function tallyRows(
+  summaries: readonly Summary[],
+  naming: { player(id: string): string; drill(terms: Terms): string },
+): CsvCell[][] {
+  const rows: CsvCell[][] = [[...TALLY_COLUMNS]];
+  const onDate = new Map<string, number>();
+  for (const { date, rounds } of summaries.toSorted((a, b) => inOrder(a.date, b.date))) {
+    const practice = (onDate.get(date) ?? 0) + 1;
+    onDate.set(date, practice);
+    for (const { ordinal, terms, seconds, tallies } of rounds.toSorted(byOrdinal)) {
+      for (const tally of tallies.toSorted((a, b) => inOrder(a.pair.letter, b.pair.letter))) {
+        const { players } = tally.pair;
+        shares(terms, tally).forEach(({ player, sets, touches, time }, place) => {
+          const own = seconds * time;
+          const row: Record<TallyColumn, CsvCell> = {
+            date,
+            practice,
+            round: ordinal + 1,
+            drill: naming.drill(terms),
+            family: terms.family,
+            counting_rule: terms.rule,
+            set_size: terms.size,
+            player: naming.player(player),
+            partners: players
+              .filter((other) => other !== player)
+              .map((other) => naming.player(other))
+              .join(' + '),
+            role: players.length === 2 ? place + 1 : 'turns',
+            sets,
+            touches_counted: sumTouches(touches),
+            live_seconds: rounded(own, 1),
+            sets_per_minute: own > 0 ? rounded((60 * sets) / own, 2) : undefined,
+            late_marks: tally.late,
+            doubtful_marks: tally.doubtful,
+            quality: undefined,
+          };
+          rows.push(TALLY_COLUMNS.map((column) => row[column]));
+        });
+      }
+    }
+  }
+  return rows;
+}
+
+const inOrder = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);
+const byOrdinal = (a: { ordinal: number }, b: { ordinal: number }) => a.ordinal - b.ordinal;
+const rounded = (value: number, decimals: number) => Number(value.toFixed(decimals));

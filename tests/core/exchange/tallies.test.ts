@@ -1,0 +1,133 @@
+import { describe, expect, test } from 'vitest';
+import { fromCsv, toCsv } from '../../../core/exchange/csv.ts';
+import { TALLY_COLUMNS, type TallyColumn, tallyRows } from '../../../core/exchange/tallies.ts';
+import type { Summary } from '../../../core/summary.ts';
+import { lobTerms, practiceWith, roundWith, serveTerms, termsWith } from '../made.ts';
+
+const naming = {
+  player: (id: string) => id.toUpperCase(),
+  drill: (terms: { drill: string }) => `The ${terms.drill}`,
+};
+const table = (...summaries: Summary[]) => {
+  const [, ...rows] = tallyRows(summaries, naming);
+  return rows.map(
+    (row) =>
+      Object.fromEntries(TALLY_COLUMNS.map((column, at) => [column, row[at]])) as Record<
+        TallyColumn,
+        unknown
+      >,
+  );
+};
+
+describe('the table of tallies', () => {
+  test('of no practices is its header', () => {
+    expect(tallyRows([], naming)).toEqual([[...TALLY_COLUMNS]]);
+  });
+
+  test('says of each player of a pair what they did, and with whom', () => {
+    const round = roundWith(0, termsWith({ size: 5 }), [[['lin', 'otto'], 3]], 100);
+    const [tally] = round.tallies;
+    const marked = { ...round, tallies: [{ ...tally!, late: 2, doubtful: 1 }] };
+    const [lin, otto] = table(practiceWith('2026-03-02', [marked]));
+    expect(lin).toEqual({
+      date: '2026-03-02',
+      practice: 1,
+      round: 1,
+      drill: 'The rally',
+      family: 'groundstrokes',
+      counting_rule: 'in-a-row',
+      set_size: 5,
+      player: 'LIN',
+      partners: 'OTTO',
+      role: 1,
+      sets: 3,
+      touches_counted: 9,
+      live_seconds: 100,
+      sets_per_minute: 1.8,
+      late_marks: 2,
+      doubtful_marks: 1,
+      quality: undefined,
+    });
+    expect(otto).toMatchObject({ player: 'OTTO', partners: 'LIN', role: 2, touches_counted: 6 });
+  });
+
+  test('gives a trio its two partners, its turns and two thirds of the clock', () => {
+    const rows = table(
+      practiceWith('2026-03-02', [roundWith(0, lobTerms, [[['a', 'b', 'c'], 4]])]),
+    );
+    expect(
+      rows.map((row) => [row.partners, row.role, row.sets, row.live_seconds, row.sets_per_minute]),
+    ).toEqual([
+      ['B + C', 'turns', 3, 80, 2.25],
+      ['A + C', 'turns', 3, 80, 2.25],
+      ['A + B', 'turns', 2, 80, 1.5],
+    ]);
+  });
+
+  test('gives each player their own on target', () => {
+    const rows = table(
+      practiceWith('2026-03-02', [roundWith(0, serveTerms, [[['a', 'b'], { a: 5, b: 2 }]])]),
+    );
+    expect(rows.map((row) => [row.player, row.sets, row.touches_counted])).toEqual([
+      ['A', 5, 5],
+      ['B', 2, 2],
+    ]);
+  });
+
+  test('has no rate where there was no live clock', () => {
+    const [row] = table(practiceWith('2026-03-02', [roundWith(0, lobTerms, [[['a', 'b'], 1]], 0)]));
+    expect(row).toMatchObject({ live_seconds: 0, sets_per_minute: undefined });
+  });
+
+  test('is sorted by date, round, pair and place, and numbers the practices of one date', () => {
+    const pairs: [string[], number][] = [
+      [['d', 'c'], 1],
+      [['b', 'a'], 1],
+    ];
+    const late = practiceWith('2026-03-02', [
+      roundWith(1, lobTerms, pairs),
+      roundWith(0, lobTerms, pairs),
+    ]);
+    const evening = practiceWith(
+      '2026-03-02',
+      [roundWith(0, lobTerms, pairs.slice(0, 1))],
+      'evening',
+    );
+    const early = practiceWith('2026-02-27', [roundWith(0, lobTerms, pairs.slice(0, 1))]);
+    expect(
+      table(late, evening, early).map((row) =>
+        [row.date, row.practice, row.round, row.player].join(' '),
+      ),
+    ).toEqual([
+      '2026-02-27 1 1 D',
+      '2026-02-27 1 1 C',
+      '2026-03-02 1 1 D',
+      '2026-03-02 1 1 C',
+      '2026-03-02 1 1 B',
+      '2026-03-02 1 1 A',
+      '2026-03-02 1 2 D',
+      '2026-03-02 1 2 C',
+      '2026-03-02 1 2 B',
+      '2026-03-02 1 2 A',
+      '2026-03-02 2 1 D',
+      '2026-03-02 2 1 C',
+    ]);
+  });
+
+  test('leaves the summaries in their order', () => {
+    const summary = practiceWith('2026-03-02', [
+      roundWith(1, lobTerms, []),
+      roundWith(0, lobTerms, []),
+    ]);
+    tallyRows([summary], naming);
+    expect(summary.rounds.map(({ ordinal }) => ordinal)).toEqual([1, 0]);
+  });
+
+  test('can be written as CSV and read again', () => {
+    const rows = tallyRows(
+      [practiceWith('2026-03-02', [roundWith(0, lobTerms, [[['=1+1', '"b", c'], 1]])])],
+      naming,
+    );
+    expect(fromCsv(toCsv(rows))).toEqual(rows.map((row) => row.map((cell) => String(cell ?? ''))));
+  });
+});
