@@ -1,0 +1,136 @@
+import { nanoid } from 'nanoid';
+import { emptyPlan, type Plan, stepAt } from '../core/block.ts';
+import { isOver } from '../core/clock.ts';
+import { termsOf } from '../core/drill.ts';
+import type { Pair } from '../core/entry.ts';
+import { MOST_PLAYERS, pairUp, rePair, turnPartners, turnRoles } from '../core/pairs.ts';
+import type { OpenRound, Practice } from '../core/practice.ts';
+import { now, today } from './device/clock.ts';
+import { append, library, openPractice, practice } from './ledger.ts';
+
+/** What a person can do in a practice, each as the entries that say so. */
+
+/** The practice of today; the first deed of a day opens it. */
+function thePractice(): string {
+  const open = openPractice.value;
+  if (open) return open.id;
+  const practice = nanoid(10);
+  append({ kind: 'practice-opened', practice, date: today() });
+  return practice;
+}
+
+export function come(...players: string[]): void {
+  const practice = thePractice();
+  append(...players.map((player) => ({ kind: 'player-came' as const, practice, player })));
+}
+
+export function leave(player: string): void {
+  append({ kind: 'player-left', practice: thePractice(), player });
+}
+
+export function plan(plan: Plan): void {
+  append({ kind: 'block-planned', practice: thePractice(), plan });
+}
+
+/** The practice's plan, or an empty one. */
+export const currentPlan = (): Plan => openPractice.value?.plan ?? emptyPlan;
+
+/** The last round that was set, whether its clock has started or not. */
+export const lastRound = (practice: Practice | undefined): OpenRound | undefined =>
+  practice?.rounds.at(-1);
+
+/** The round that is being played, or waits for its Start. */
+export function currentRound(practice: Practice | undefined): OpenRound | undefined {
+  const last = lastRound(practice);
+  return last && !last.settled ? last : undefined;
+}
+
+/** Whether a clock is running or paused now. */
+export const isRunning = (round: OpenRound | undefined): boolean =>
+  round?.clock !== undefined && !isOver(round.clock, now());
+
+/** Why no round can be set at present. */
+export type Obstacle = 'players' | 'too-many' | 'plan';
+
+export function obstacle(practice: Practice | undefined): Obstacle | undefined {
+  const here = practice?.here.length ?? 0;
+  if (here < 2) return 'players';
+  if (here > MOST_PLAYERS) return 'too-many';
+  return practice?.plan && practice.plan.steps.length > 0 ? undefined : 'plan';
+}
+
+/** The round that is set and waits for its Start. */
+const waitingRound = (practice: Practice): OpenRound | undefined => {
+  const last = lastRound(practice);
+  return last?.clock ? undefined : last;
+};
+
+/** The pairs of the coming round: as they were set or stood last, for whoever is still here. */
+export function comingPairs(practice: Practice): Pair[] {
+  const waiting = waitingRound(practice);
+  const before = waiting ?? lastRound(practice);
+  if (!before) return pairUp(practice.here);
+  const pairs = rePair(
+    before.tallies.map((tally) => tally.pair),
+    practice.here,
+  );
+  if (!pairs) return pairUp(practice.here);
+  const coming = stepAt(currentPlan(), before.ordinal + 1);
+  if (waiting || !coming) return pairs;
+  if (coming.step.partners === 'turn') return turnPartners(pairs);
+  return coming.turn > 0 ? turnRoles(pairs) : pairs;
+}
+
+/**
+ * Sets the coming round of the block, or sets it again where its pairs, its drill or its length
+ * were changed before its Start. Nothing happens where the block has no further round.
+ */
+export function setRound(pairs?: Pair[]): void {
+  const practice = openPractice.value;
+  if (!practice || obstacle(practice)) return;
+  const waiting = waitingRound(practice);
+  const ordinal = waiting?.ordinal ?? (lastRound(practice)?.ordinal ?? -1) + 1;
+  const step = stepAt(currentPlan(), ordinal)?.step;
+  const drill = step && library.value.drills.get(step.drill);
+  if (!drill) return;
+
+  const said = {
+    terms: termsOf(drill, step.size),
+    seconds: currentPlan().seconds,
+    pairs: pairs ?? comingPairs(practice),
+  };
+  const stands = waiting && {
+    terms: waiting.terms,
+    seconds: waiting.seconds,
+    pairs: waiting.tallies.map((tally) => tally.pair),
+  };
+  if (JSON.stringify(said) === JSON.stringify(stands)) return;
+  append({
+    kind: 'round-set',
+    practice: practice.id,
+    round: waiting?.id ?? nanoid(10),
+    ordinal,
+    ...said,
+  });
+}
+
+type Press = 'clock-started' | 'clock-paused' | 'clock-resumed' | 'clock-stopped' | 'round-settled';
+
+export function press(kind: Press, round: OpenRound): void {
+  append({ kind, practice: thePractice(), round: round.id });
+}
+
+export function closePractice(): void {
+  append({ kind: 'practice-closed', practice: thePractice() });
+}
+
+/** Opens the practice of today again that was closed last. */
+export function reopenPractice(): void {
+  const closed = practice.value;
+  if (closed) append({ kind: 'practice-reopened', practice: closed.id });
+}
+
+/** Starts a further practice of today beside the closed one. */
+export function newPractice(): void {
+  thePractice();
+}

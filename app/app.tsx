@@ -1,0 +1,47 @@
+import { CourtScreen } from './court/court-screen.tsx';
+import { SettleScreen } from './court/settle-screen.tsx';
+import { later } from './parts/later.tsx';
+import { route } from './route.ts';
+import { BlockScreen } from './today/block-screen.tsx';
+import { TodayScreen } from './today/today-screen.tsx';
+
+/*
+ * The screens of a practice come with the app; the others when they are first looked at. The court
+ * screen loads nothing: it must work whatever became of the files it came with.
+ */
+const Squad = later(() => import('./squad/squad-screen.tsx').then((file) => file.SquadScreen));
+const Players = later(() =>
+  import('./player/players-screen.tsx').then((file) => file.PlayersScreen),
+);
+const Player = later(() => import('./player/player-screen.tsx').then((file) => file.PlayerScreen));
+const Week = later(() => import('./week/week-screen.tsx').then((file) => file.WeekScreen));
+const Settings = later(() =>
+  import('./settings/settings-screen.tsx').then((file) => file.SettingsScreen),
+);
+const Drill = later(() => import('./drill/drill-screen.tsx').then((file) => file.DrillScreen));
+
+export function App() {
+  const [place = '', which] = route.value;
+  switch (place) {
+    case 'court':
+      return <CourtScreen />;
+    case 'settle':
+      return <SettleScreen round={which} />;
+    case 'block':
+      return <BlockScreen />;
+    case 'squad':
+      return <Squad />;
+    case 'players':
+      return <Players />;
+    case 'player':
+      return <Player player={which ?? ''} />;
+    case 'week':
+      return <Week week={which} />;
+    case 'drill':
+      return <Drill drill={which} />;
+    case 'settings':
+      return <Settings />;
+    default:
+      return <TodayScreen />;
+  }
+}

@@ -1,0 +1,116 @@
+import type { UseStore } from 'idb-keyval';
+
+/** The one object store of the database; its keys say what a record is (see store.ts). */
+export const OBJECT_STORE = 'records';
+
+/** How long the phone may take to open the database, or to carry out one transaction. */
+const LIMIT_MS = 8_000;
+/** A lost connection is reopened and the same work tried again, so many times in all. */
+const TRIES = 3;
+
+/**
+ * A store for idb-keyval that survives what phones do to databases.
+ *
+ * idb-keyval's own createStore leaves durability to the browser, whose default on phones is to say
+ * "done" before the record is on the disk, and goes on using a connection that was lost. This one
+ * asks for strict durability, gives opening and every transaction a time limit, resolves only once
+ * the transaction has completed, and reopens a lost connection. The callback may therefore run more
+ * than once: it must be idempotent, as puts and deletes by key are.
+ *
+ * Rejects with the last error: QuotaExceededError where the phone is full, TimeoutError where it
+ * did not answer, whatever the browser gave otherwise.
+ */
+export function durableStore(database: string, limit = LIMIT_MS): UseStore {
+  let connection: Promise<IDBDatabase> | undefined;
+
+  const connect = () => {
+    connection ??= within(limit, open(database, forget)).catch((error) => {
+      forget();
+      throw error;
+    });
+    return connection;
+  };
+  const forget = () => {
+    connection = undefined;
+  };
+
+  return async (mode, callback) => {
+    for (let attempt = 1; ; attempt++) {
+      try {
+        return await transact(await connect(), mode, callback, limit);
+      } catch (error) {
+        if (attempt === TRIES || !isLost(error)) throw error;
+        forget();
+      }
+    }
+  };
+}
+
+function open(database: string, onLost: () => void): Promise<IDBDatabase> {
+  return new Promise((resolve, reject) => {
+    const request = indexedDB.open(database);
+    request.onupgradeneeded = () => request.result.createObjectStore(OBJECT_STORE);
+    request.onerror = () => reject(request.error);
+    request.onsuccess = () => {
+      const db = request.result;
+      db.onclose = onLost;
+      // Another window removes the database: let it, and open anew at the next use.
+      db.onversionchange = () => {
+        db.close();
+        onLost();
+      };
+      resolve(db);
+    };
+  });
+}
+
+async function transact<T>(
+  db: IDBDatabase,
+  mode: IDBTransactionMode,
+  callback: (store: IDBObjectStore) => T | PromiseLike<T>,
+  limit: number,
+): Promise<T> {
+  const transaction = db.transaction(OBJECT_STORE, mode, { durability: 'strict' });
+  const completed = new Promise<void>((resolve, reject) => {
+    transaction.oncomplete = () => resolve();
+    transaction.onabort = () => reject(transaction.error ?? lost('the transaction was aborted'));
+  });
+  // Whichever fails first is thrown; the other must not be reported as unhandled.
+  completed.catch(() => {});
+  try {
+    const result = callback(transaction.objectStore(OBJECT_STORE));
+    const [value] = await within(limit, Promise.all([result, completed]));
+    return value;
+  } catch (error) {
+    try {
+      transaction.abort();
+    } catch {
+      // It had ended already, by itself.
+    }
+    throw error;
+  }
+}
+
+function within<T>(limit: number, work: Promise<T>): Promise<T> {
+  return new Promise((resolve, reject) => {
+    const timer = setTimeout(
+      () => reject(new DOMException('the phone did not answer', 'TimeoutError')),
+      limit,
+    );
+    work.then(resolve, reject).finally(() => clearTimeout(timer));
+  });
+}
+
+const lost = (message: string) => new DOMException(message, 'UnknownError');
+
+/** Errors after which a fresh connection may succeed. A full phone is not among them. */
+const isLost = (error: unknown): boolean =>
+  error === null ||
+  (error instanceof DOMException &&
+    [
+      'InvalidStateError',
+      'UnknownError',
+      'AbortError',
+      'TimeoutError',
+      'TransactionInactiveError',
+    ].includes(error.name));

@@ -1,0 +1,42 @@
+import { effect, signal } from '@preact/signals';
+import * as z from 'zod/mini';
+
+/**
+ * How this phone shows things: none of it is part of the ledger, and losing it loses no count.
+ */
+const Prefs = z.object({
+  language: z.catch(z.enum(['phone', 'en', 'fr', 'es']), 'phone'),
+  theme: z.catch(z.enum(['phone', 'light', 'dark']), 'phone'),
+  sound: z.catch(z.boolean(), true),
+  /** The invented squad is shown instead of the coach's own ledger. */
+  demo: z.catch(z.boolean(), false),
+  /** The page a player was handed; until the coach takes the phone back there is no other. */
+  handedTo: z.catch(z.optional(z.string()), undefined),
+  initials: z.catch(z.boolean(), false),
+});
+export type Prefs = z.infer<typeof Prefs>;
+
+const KEY = 'rally-ledger';
+
+function stored(): unknown {
+  try {
+    return JSON.parse(localStorage.getItem(KEY) ?? '{}');
+  } catch {
+    return {}; // Storage is refused or the text is hurt: the phone's own ways serve.
+  }
+}
+
+const parsed = Prefs.safeParse(stored());
+export const prefs = signal<Prefs>(parsed.success ? parsed.data : Prefs.parse({}));
+
+export function setPrefs(change: Partial<Prefs>): void {
+  prefs.value = { ...prefs.value, ...change };
+}
+
+effect(() => {
+  try {
+    localStorage.setItem(KEY, JSON.stringify(prefs.value));
+  } catch {
+    // Refused storage: the choice holds until the page is closed.
+  }
+});

@@ -1,0 +1,38 @@
+import { effect } from '@preact/signals';
+import { render } from 'preact';
+import { App } from './app.tsx';
+import { checkClock } from './device/clock.ts';
+import { prefs } from './device/prefs.ts';
+import { registerWorker } from './device/worker.ts';
+import { openLedger, packClosed, readHistory } from './ledger.ts';
+import { loadWords } from './words/words.ts';
+import './style.css';
+
+/** The coach's own ledger and the invented one never share a database. */
+const database = prefs.value.demo ? 'rally-ledger-demo' : 'rally-ledger';
+
+// Start-up, in the order in which it happens.
+followTheme();
+await Promise.all([loadWords(), openLedger(database)]);
+render(<App />, document.getElementById('app') as HTMLElement);
+registerWorker();
+watchClock();
+// What opening does not need comes once the screen stands.
+setTimeout(() => void packClosed().then(readHistory), 300);
+
+function followTheme(): void {
+  const dark = matchMedia('(prefers-color-scheme: dark)');
+  const put = () => {
+    const { theme } = prefs.value;
+    document.documentElement.dataset['theme'] =
+      theme === 'dark' || (theme === 'phone' && dark.matches) ? 'dark' : 'light';
+  };
+  dark.addEventListener('change', put);
+  effect(put);
+}
+
+function watchClock(): void {
+  setInterval(checkClock, 1_000);
+  document.addEventListener('visibilitychange', checkClock);
+  addEventListener('pageshow', checkClock);
+}

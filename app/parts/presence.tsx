@@ -1,0 +1,36 @@
+import { come, leave } from '../actions.ts';
+import { openPractice, squad } from '../ledger.ts';
+import { words } from '../words/words.ts';
+import { Button } from './button.tsx';
+import './presence.css';
+
+/** Who is here: one tap a player, at any time of the practice. */
+export function Presence() {
+  const t = words.value.today;
+  const here = new Set(openPractice.value?.here);
+  const players = [...squad.value.values()].filter(
+    (player) => !player.resting || here.has(player.id),
+  );
+  const away = players.filter((player) => !here.has(player.id));
+  return (
+    <div class="stack">
+      <ul class="presence">
+        {players.map(({ id, name }) => (
+          <li key={id}>
+            <button
+              type="button"
+              class="choice"
+              aria-pressed={here.has(id)}
+              onClick={() => (here.has(id) ? leave(id) : come(id))}
+            >
+              <span class="cut">{name}</span>
+            </button>
+          </li>
+        ))}
+      </ul>
+      {away.length > 1 && (
+        <Button onClick={() => come(...away.map((player) => player.id))}>{t.allHere}</Button>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,42 @@
+import { computed, signal } from '@preact/signals';
+import { prefs } from './device/prefs.ts';
+
+/**
+ * Where in the app a person is. The address is a hash, so that any static host serves every one of
+ * them, and the phone's back gesture goes where a person expects.
+ */
+const hash = signal(location.hash);
+addEventListener('hashchange', () => {
+  hash.value = location.hash;
+});
+
+/** The parts of the address: `#/player/ab12` is `['player', 'ab12']`, today is `[]`. */
+export const route = computed<readonly string[]>(() => {
+  const handed = prefs.value.handedTo;
+  if (handed !== undefined) return ['player', handed];
+  return hash.value
+    .replace(/^#\/?/, '')
+    .split('/')
+    .filter((part) => part !== '')
+    .map(decode);
+});
+
+/** An address typed by hand may hold a bad escape; then it names nothing. */
+function decode(part: string): string {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return '';
+  }
+}
+
+export const href = (...parts: string[]): string => `#/${parts.map(encodeURIComponent).join('/')}`;
+
+export function go(...parts: string[]): void {
+  location.hash = href(...parts);
+}
+
+/** Like `go`, but the phone's back gesture skips the address that is left. */
+export function replace(...parts: string[]): void {
+  location.replace(href(...parts));
+}

@@ -1,0 +1,192 @@
+import { plannedMinutes, plannedRounds, standsToUsual } from '../../core/block.ts';
+import {
+  closePractice,
+  comingPairs,
+  currentPlan,
+  currentRound,
+  isRunning,
+  newPractice,
+  obstacle,
+  reopenPractice,
+  setRound,
+} from '../actions.ts';
+import { today } from '../device/clock.ts';
+import { library, openPractice, practice, squad } from '../ledger.ts';
+import { Bar } from '../parts/bar.tsx';
+import { Button } from '../parts/button.tsx';
+import { Messages } from '../parts/messages.tsx';
+import { Pairs } from '../parts/pairs.tsx';
+import { Presence } from '../parts/presence.tsx';
+import { go, href } from '../route.ts';
+import { startDemo } from '../settings/demo.ts';
+import { drillName, textOf } from '../words/drill-text.ts';
+import { words } from '../words/words.ts';
+
+/** The practice of the day from top to bottom: who is here, the block, the pairs, the court. */
+export function TodayScreen() {
+  const t = words.value.today;
+  return (
+    <>
+      <main class="page">
+        <header>
+          <h1>{t.title}</h1>
+          <p class="faint">{words.value.date(today())}</p>
+        </header>
+        <Messages />
+        {squad.value.size === 0 ? <FirstSteps /> : <Practice />}
+      </main>
+      <Bar />
+    </>
+  );
+}
+
+function FirstSteps() {
+  const t = words.value.today;
+  return (
+    <section class="part">
+      <p>{t.noSquad}</p>
+      <Button as="main" onClick={() => go('squad')}>
+        {t.addPlayers}
+      </Button>
+      <Button onClick={startDemo}>{t.tryDemo}</Button>
+    </section>
+  );
+}
+
+function Practice() {
+  const t = words.value.today;
+  const open = openPractice.value;
+  const closed = practice.value?.closed && practice.value.date === today();
+  if (!open && closed) return <Closed />;
+  return (
+    <>
+      <section class="part" aria-labelledby="here">
+        <header>
+          <h2 id="here">{t.here}</h2>
+          <span class="number">{t.hereCount(open?.here.length ?? 0, squad.value.size)}</span>
+        </header>
+        {(open?.here.length ?? 0) === 0 && <p>{t.hereNext}</p>}
+        <Presence />
+        {open?.here.length === 1 && <p>{t.onePlayer}</p>}
+        {obstacle(open) === 'too-many' && <p>{t.tooMany}</p>}
+      </section>
+      <BlockPart />
+      <PairsPart />
+      <ToCourt />
+      <PlayedPart />
+    </>
+  );
+}
+
+function BlockPart() {
+  const t = words.value.today;
+  const plan = currentPlan();
+  const minutes = plannedMinutes(plan);
+  return (
+    <section class="part" aria-labelledby="block">
+      <header>
+        <h2 id="block">{t.block}</h2>
+        {plan.steps.length > 0 && <span class="number">{words.value.minutes(minutes)}</span>}
+      </header>
+      {plan.steps.length === 0 ? (
+        <p>{t.blockNext}</p>
+      ) : (
+        <>
+          <ol class="ruled">
+            {plan.steps.map((step, index) => {
+              const drill = library.value.drills.get(step.drill);
+              return (
+                <li key={`${index}-${step.drill}`}>
+                  <span class="grow cut">{drill ? textOf(drill).name : step.drill}</span>
+                  <span class="number">× {step.rounds}</span>
+                </li>
+              );
+            })}
+          </ol>
+          <p class="faint">
+            {t.rounds(plannedRounds(plan))}, {t.usualLength[standsToUsual(minutes)]}
+          </p>
+        </>
+      )}
+      <Button onClick={() => go('block')}>
+        {plan.steps.length === 0 ? t.chooseDrills : t.changeBlock}
+      </Button>
+    </section>
+  );
+}
+
+/** The pairs of the coming round, until it has begun. */
+function PairsPart() {
+  const t = words.value.today;
+  const open = openPractice.value;
+  const round = currentRound(open);
+  if (!open || round?.clock || open.here.length < 2 || obstacle(open) === 'too-many') return null;
+  const pairs = comingPairs(open);
+  return (
+    <section class="part" aria-labelledby="pairs">
+      <header>
+        <h2 id="pairs">{t.pairs}</h2>
+      </header>
+      <Pairs pairs={pairs} onSwap={obstacle(open) === undefined ? setRound : undefined} />
+    </section>
+  );
+}
+
+function ToCourt() {
+  const t = words.value.today;
+  const open = openPractice.value;
+  const round = currentRound(open);
+  const started = round?.clock !== undefined;
+  if (!started && obstacle(open)) return null;
+  return (
+    <Button
+      as="main"
+      onClick={() => {
+        if (!started) setRound();
+        go('court');
+      }}
+    >
+      {isRunning(round) ? t.backToCourt : t.toCourt}
+    </Button>
+  );
+}
+
+function PlayedPart() {
+  const t = words.value.today;
+  const played = openPractice.value?.rounds.filter((round) => round.clock) ?? [];
+  if (played.length === 0) return null;
+  return (
+    <section class="part" aria-labelledby="played">
+      <header>
+        <h2 id="played">{t.played}</h2>
+      </header>
+      <ol class="ruled">
+        {played.map((round) => (
+          <li key={round.id}>
+            <a class="grow cut" href={href('settle', round.id)}>
+              {t.roundNumber(round.ordinal + 1)}: {drillName(round.terms)}
+            </a>
+            <span class={round.settled ? 'faint' : ''}>
+              {round.settled ? t.settled : t.toSettle}
+            </span>
+          </li>
+        ))}
+      </ol>
+      <Button onClick={closePractice}>{t.close}</Button>
+    </section>
+  );
+}
+
+function Closed() {
+  const t = words.value.today;
+  return (
+    <section class="part">
+      <p>{t.closed}</p>
+      <Button as="main" onClick={() => go('players')}>
+        {words.value.court.players}
+      </Button>
+      <Button onClick={reopenPractice}>{t.reopen}</Button>
+      <Button onClick={newPractice}>{t.newPractice}</Button>
+    </section>
+  );
+}

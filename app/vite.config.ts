@@ -1,0 +1,30 @@
+import { fileURLToPath } from 'node:url';
+import preact from '@preact/preset-vite';
+import { defineConfig } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
+
+const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+
+export default defineConfig({
+  root: here('.'),
+  // Relative addresses: the same files work under any base path.
+  base: './',
+  publicDir: here('public'),
+  build: {
+    outDir: here('../dist'),
+    emptyOutDir: true,
+    target: 'es2022',
+    modulePreload: { polyfill: false },
+  },
+  plugins: [
+    preact(),
+    VitePWA({
+      strategies: 'injectManifest',
+      srcDir: '../sw',
+      filename: 'sw.ts',
+      injectRegister: false,
+      manifest: false,
+      injectManifest: { globPatterns: ['**/*.{html,js,css,svg,png,webmanifest}'] },
+    }),
+  ],
+});

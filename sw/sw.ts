@@ -1,0 +1,26 @@
+import {
+  cleanupOutdatedCaches,
+  createHandlerBoundToURL,
+  precacheAndRoute,
+} from 'workbox-precaching';
+import { NavigationRoute, registerRoute } from 'workbox-routing';
+
+declare const self: ServiceWorkerGlobalScope;
+
+/*
+ * Everything the app is made of is fetched once, under names that carry a hash of the content, and
+ * answered from the phone from then on: the app opens in airplane mode at any of its addresses.
+ */
+precacheAndRoute(self.__WB_MANIFEST);
+cleanupOutdatedCaches();
+registerRoute(new NavigationRoute(createHandlerBoundToURL('index.html')));
+
+/*
+ * The first version takes charge of the page that installed it, so that its lazy parts come from
+ * the cache and not from a server that may hold a newer version by then. A later version waits
+ * until a person takes it in: see app/device/worker.ts.
+ */
+self.addEventListener('activate', (event) => event.waitUntil(self.clients.claim()));
+self.addEventListener('message', (event) => {
+  if (event.data?.type === 'SKIP_WAITING') void self.skipWaiting();
+});
