@@ -60,9 +60,9 @@ export const endSecond = (clock: Clock): number =>
 export const recordedSeconds = (clock: Clock, now: number): number =>
   Math.min(endSecond(clock), liveSeconds(clock, now));
 
-/** Milliseconds since 1970 when the horn goes, or undefined while the clock is paused. */
+/** Milliseconds since 1970 when the horn goes; undefined in a pause and after an early stop. */
 export function hornAt(clock: Clock, now: number): number | undefined {
-  if (isPaused(clock)) return undefined;
+  if (isPaused(clock) || clock.stopped !== undefined) return undefined;
   return now + (clock.length - liveSeconds(clock, now)) * 1000;
 }
 
@@ -71,11 +71,15 @@ export function hornAt(clock: Clock, now: number): number | undefined {
  * resume of a running clock, the second of two phones pressing at once) leaves it as it was.
  */
 export function afterEvent(clock: Clock, event: ClockEvent, at: number): Clock {
-  if (isOver(clock, at)) return clock;
-  if (event === 'stop') return { ...closePause(clock, at), stopped: at };
-  if (event === 'resume') return closePause(clock, at);
+  // Where a phone's clock falls back, an event still never comes before those it follows: pauses
+  // that overlapped would let the live clock run backwards.
+  const last = clock.pauses.at(-1);
+  const time = Math.max(at, last?.to ?? last?.from ?? clock.start);
+  if (isOver(clock, time)) return clock;
+  if (event === 'stop') return { ...closePause(clock, time), stopped: time };
+  if (event === 'resume') return closePause(clock, time);
   if (event === 'pause') {
-    return isPaused(clock) ? clock : { ...clock, pauses: [...clock.pauses, { from: at }] };
+    return isPaused(clock) ? clock : { ...clock, pauses: [...clock.pauses, { from: time }] };
   }
   return { ...clock, length: Math.min(LONGEST_SECONDS, clock.length + event.extend) };
 }
@@ -85,6 +89,6 @@ function closePause(clock: Clock, at: number): Clock {
   if (!open || open.to !== undefined) return clock;
   return {
     ...clock,
-    pauses: [...clock.pauses.slice(0, -1), { from: open.from, to: Math.max(open.from, at) }],
+    pauses: [...clock.pauses.slice(0, -1), { from: open.from, to: at }],
   };
 }

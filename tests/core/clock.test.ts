@@ -1,0 +1,251 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  afterEvent,
+  type Clock,
+  type ClockEvent,
+  endSecond,
+  hornAt,
+  isOver,
+  isPaused,
+  LONGEST_SECONDS,
+  liveSeconds,
+  recordedSeconds,
+  secondsLeft,
+  startClock,
+} from '../../core/clock.ts';
+import { MORNING } from './told.ts';
+
+type Timed = readonly [event: ClockEvent, second: number];
+
+const at = (second: number) => MORNING + second * 1000;
+const after = (length: number, ...events: readonly Timed[]): Clock =>
+  events.reduce(
+    (clock, [event, second]) => afterEvent(clock, event, at(second)),
+    startClock(MORNING, length),
+  );
+
+const anyEvent: fc.Arbitrary<ClockEvent> = fc.constantFrom(
+  'pause',
+  'pause',
+  'resume',
+  'resume',
+  'stop',
+  { extend: 30 },
+);
+/** Events whose times go on, stand, or (`back` above 0) fall back. */
+const anyEvents = (back: number): fc.Arbitrary<Timed[]> =>
+  fc
+    .array(fc.tuple(anyEvent, fc.integer({ min: -back, max: 40 })), { maxLength: 12 })
+    .map((steps) => {
+      let second = 0;
+      return steps.map(([event, gap]) => {
+        second += gap;
+        return [event, second] as const;
+      });
+    });
+
+describe('a clock that only runs', () => {
+  const clock = startClock(MORNING, 120);
+
+  test('has nothing live at its start and all of it at the horn', () => {
+    expect(liveSeconds(clock, at(0))).toBe(0);
+    expect(secondsLeft(clock, at(0))).toBe(120);
+    expect(liveSeconds(clock, at(120))).toBe(120);
+    expect(secondsLeft(clock, at(120))).toBe(0);
+  });
+
+  test('is over at its horn and not before', () => {
+    expect(isOver(clock, at(119.999))).toBe(false);
+    expect(isOver(clock, at(120))).toBe(true);
+  });
+
+  test('goes on past the horn for late marks, while nothing more is recorded', () => {
+    expect(liveSeconds(clock, at(125))).toBe(125);
+    expect(recordedSeconds(clock, at(125))).toBe(120);
+    expect(recordedSeconds(clock, at(30))).toBe(30);
+  });
+
+  test('is never negative on a phone whose clock fell back behind the start', () => {
+    expect(liveSeconds(clock, at(-5))).toBe(0);
+    expect(secondsLeft(clock, at(-5))).toBe(120);
+    expect(recordedSeconds(clock, at(-5))).toBe(0);
+  });
+
+  test('knows its horn beforehand, at any moment the same', () => {
+    expect(hornAt(clock, at(0))).toBe(at(120));
+    expect(hornAt(clock, at(77))).toBe(at(120));
+  });
+});
+
+describe('a pause', () => {
+  test('stands still and moves the horn', () => {
+    const paused = after(120, ['pause', 30]);
+    expect(isPaused(paused)).toBe(true);
+    expect(liveSeconds(paused, at(90))).toBe(30);
+    expect(hornAt(paused, at(90))).toBeUndefined();
+    const resumed = afterEvent(paused, 'resume', at(100));
+    expect(isPaused(resumed)).toBe(false);
+    expect(liveSeconds(resumed, at(110))).toBe(40);
+    expect(hornAt(resumed, at(110))).toBe(at(190));
+  });
+
+  test('never comes to its horn, however long', () => {
+    expect(isOver(after(120, ['pause', 119]), at(86_400))).toBe(false);
+  });
+
+  test('pressed by two phones at once is one pause', () => {
+    expect(after(120, ['pause', 30], ['pause', 31], ['resume', 40], ['resume', 41])).toEqual(
+      after(120, ['pause', 30], ['resume', 40]),
+    );
+  });
+
+  test('is read rightly at a moment before it', () => {
+    expect(liveSeconds(after(120, ['pause', 30], ['resume', 50]), at(20))).toBe(20);
+    expect(liveSeconds(after(120, ['pause', 30], ['resume', 50]), at(40))).toBe(30);
+  });
+
+  test('that a clock fallen back would end before it began takes no time', () => {
+    expect(liveSeconds(after(120, ['pause', 30], ['resume', 20]), at(60))).toBe(60);
+  });
+});
+
+describe('an extension', () => {
+  test('gives so many seconds more, running or paused', () => {
+    expect(endSecond(after(120, [{ extend: 30 }, 10]))).toBe(150);
+    expect(endSecond(after(120, ['pause', 10], [{ extend: 30 }, 11]))).toBe(150);
+  });
+
+  test('never makes a round longer than any may be', () => {
+    const thirty: Timed = [{ extend: 30 }, 5];
+    expect(endSecond(after(120, ...Array.from({ length: 40 }, () => thirty)))).toBe(
+      LONGEST_SECONDS,
+    );
+  });
+});
+
+describe('a stop', () => {
+  test('ends the round where it stood', () => {
+    const stopped = after(120, ['pause', 10], ['resume', 20], ['stop', 50]);
+    expect(isOver(stopped, at(50))).toBe(true);
+    expect(endSecond(stopped)).toBe(40);
+    expect(secondsLeft(stopped, at(50))).toBe(0);
+    expect(recordedSeconds(stopped, at(500))).toBe(40);
+  });
+
+  test('in a pause ends the pause', () => {
+    const stopped = after(120, ['pause', 10], ['stop', 50]);
+    expect(isPaused(stopped)).toBe(false);
+    expect(endSecond(stopped)).toBe(10);
+  });
+
+  test('lets late marks know how late they are', () => {
+    expect(liveSeconds(after(120, ['stop', 50]), at(53))).toBe(53);
+  });
+
+  test('leaves no horn to wait for', () => {
+    expect(hornAt(after(120, ['stop', 50]), at(51))).toBeUndefined();
+  });
+});
+
+describe('any clock', () => {
+  test('agrees with one that is counted second by second', () => {
+    fc.assert(
+      fc.property(anyEvents(0), fc.integer({ min: 30, max: 600 }), (events, planned) => {
+        let length = planned;
+        let live = 0;
+        let running = true;
+        let over = false;
+        let clock = startClock(MORNING, planned);
+        const waiting = [...events];
+        const counted: unknown[] = [];
+        const read: unknown[] = [];
+        for (let second = 0; second <= 700; second++) {
+          over ||= live >= length;
+          for (; waiting[0] && waiting[0][1] === second; waiting.shift()) {
+            const [event] = waiting[0];
+            clock = afterEvent(clock, event, at(second));
+            if (over) continue;
+            if (event === 'pause') running = false;
+            else if (event === 'resume') running = true;
+            else if (event === 'stop') over = true;
+            else length = Math.min(LONGEST_SECONDS, length + event.extend);
+          }
+          const now = at(second);
+          counted.push([over, live, over ? 0 : length - live, over || running]);
+          read.push([
+            isOver(clock, now),
+            recordedSeconds(clock, now),
+            secondsLeft(clock, now),
+            isOver(clock, now) || !isPaused(clock),
+          ]);
+          if (running && !over) live += 1;
+        }
+        expect(read).toEqual(counted);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test('never runs backwards or faster than time, even where its events fall back', () => {
+    fc.assert(
+      fc.property(anyEvents(60), (events) => {
+        const clock = after(120, ...events);
+        const live = Array.from({ length: 600 }, (_, second) =>
+          liveSeconds(clock, at(second - 100)),
+        );
+        const steps = live.slice(1).map((seconds, index) => seconds - live[index]!);
+        expect(live[0]).toBe(0);
+        expect(Math.min(...steps)).toBeGreaterThanOrEqual(0);
+        expect(Math.max(...steps)).toBeLessThanOrEqual(1);
+      }),
+    );
+  });
+
+  test('is a function of its start, its pauses and now, whatever was read before', () => {
+    fc.assert(
+      fc.property(
+        anyEvents(60),
+        fc.array(fc.integer({ min: -10, max: 700 }), { minLength: 1, maxLength: 20 }),
+        (events, seconds) => {
+          const clock = after(120, ...events);
+          const kept: Clock = JSON.parse(JSON.stringify(clock));
+          const read = (from: Clock, second: number) => [
+            liveSeconds(from, at(second)),
+            secondsLeft(from, at(second)),
+            isOver(from, at(second)),
+            recordedSeconds(from, at(second)),
+            hornAt(from, at(second)),
+          ];
+          const forwards = seconds.map((second) => read(clock, second));
+          const backwards = seconds.toReversed().map((second) => read(kept, second));
+          expect(backwards.toReversed()).toEqual(forwards);
+          expect(clock).toEqual(kept);
+        },
+      ),
+    );
+  });
+
+  test('takes no further event once it is over', () => {
+    fc.assert(
+      fc.property(anyEvents(0), anyEvent, (events, late) => {
+        const clock = after(120, ...events);
+        const now = at(100_000);
+        fc.pre(isOver(clock, now));
+        expect(afterEvent(clock, late, now)).toBe(clock);
+      }),
+    );
+  });
+
+  test('reaches its horn exactly when it says so', () => {
+    fc.assert(
+      fc.property(anyEvents(0), fc.integer({ min: 0, max: 60 }), (events, later) => {
+        const clock = after(120, ...events);
+        const now = at((events.at(-1)?.[1] ?? 0) + later);
+        const horn = hornAt(clock, now);
+        fc.pre(horn !== undefined);
+        expect(liveSeconds(clock, horn!)).toBeCloseTo(clock.length, 6);
+      }),
+    );
+  });
+});
