@@ -1,6 +1,6 @@
 import { nanoid } from 'nanoid';
-import { emptyPlan, type Plan, stepAt } from '../core/block.ts';
-import { isOver } from '../core/clock.ts';
+import { emptyPlan, type Plan, plannedRounds, stepAt } from '../core/block.ts';
+import { isOver, liveSeconds } from '../core/clock.ts';
 import { termsOf } from '../core/drill.ts';
 import type { Pair } from '../core/entry.ts';
 import { MOST_PLAYERS, pairUp, rePair, turnPartners, turnRoles } from '../core/pairs.ts';
@@ -39,11 +39,15 @@ export const currentPlan = (): Plan => openPractice.value?.plan ?? emptyPlan;
 export const lastRound = (practice: Practice | undefined): OpenRound | undefined =>
   practice?.rounds.at(-1);
 
-/** The round that is being played, or waits for its Start. */
+/** The round that is being played, or waits for its Start or for the step after its horn. */
 export function currentRound(practice: Practice | undefined): OpenRound | undefined {
   const last = lastRound(practice);
-  return last && !last.settled ? last : undefined;
+  return last && !last.left ? last : undefined;
 }
+
+/** How many rounds of the block are still to be set. */
+export const roundsLeft = (practice: Practice | undefined): number =>
+  Math.max(0, plannedRounds(currentPlan()) - 1 - (lastRound(practice)?.ordinal ?? -1));
 
 /** Whether a clock is running or paused now. */
 export const isRunning = (round: OpenRound | undefined): boolean =>
@@ -114,7 +118,13 @@ export function setRound(pairs?: Pair[]): void {
   });
 }
 
-type Press = 'clock-started' | 'clock-paused' | 'clock-resumed' | 'clock-stopped' | 'round-settled';
+type Press =
+  | 'clock-started'
+  | 'clock-paused'
+  | 'clock-resumed'
+  | 'clock-stopped'
+  | 'round-settled'
+  | 'round-skipped';
 
 export function press(kind: Press, round: OpenRound): void {
   append({ kind, practice: thePractice(), round: round.id });
@@ -133,4 +143,48 @@ export function reopenPractice(): void {
 /** Starts a further practice of today beside the closed one. */
 export function newPractice(): void {
   thePractice();
+}
+
+/** One touch of a tile: one set for that pair, or for that player of it. */
+export function count(round: OpenRound, pair: string, player?: string): void {
+  if (!round.clock) return;
+  append({
+    kind: 'mark',
+    practice: thePractice(),
+    round: round.id,
+    pair,
+    ...(player !== undefined && { player }),
+    second: liveSeconds(round.clock, now()),
+  });
+}
+
+export function takeBack(round: OpenRound, mark: string): void {
+  append({ kind: 'mark-taken-back', practice: thePractice(), round: round.id, mark });
+}
+
+export function judge(round: OpenRound, mark: string, counts: boolean): void {
+  append({ kind: 'mark-judged', practice: thePractice(), round: round.id, mark, counts });
+}
+
+export function correct(round: OpenRound, pair: string, by: number, player?: string): void {
+  append({
+    kind: 'tally-corrected',
+    practice: thePractice(),
+    round: round.id,
+    pair,
+    ...(player !== undefined && { player }),
+    by,
+  });
+}
+
+export function showing(round: OpenRound, pair: string, shots: number): void {
+  append({ kind: 'set-showing', practice: thePractice(), round: round.id, pair, shots });
+}
+
+export function bestRun(round: OpenRound, pair: string, shots: number): void {
+  append({ kind: 'best-run', practice: thePractice(), round: round.id, pair, shots });
+}
+
+export function extend(round: OpenRound, seconds: number): void {
+  append({ kind: 'clock-extended', practice: thePractice(), round: round.id, seconds });
 }

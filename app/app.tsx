@@ -1,5 +1,8 @@
+import { isPaused } from '../core/clock.ts';
+import { currentRound, isRunning } from './actions.ts';
 import { CourtScreen } from './court/court-screen.tsx';
 import { SettleScreen } from './court/settle-screen.tsx';
+import { openPractice } from './ledger.ts';
 import { later } from './parts/later.tsx';
 import { route } from './route.ts';
 import { BlockScreen } from './today/block-screen.tsx';
@@ -22,6 +25,7 @@ const Drill = later(() => import('./drill/drill-screen.tsx').then((file) => file
 
 export function App() {
   const [place = '', which] = route.value;
+  if (mustStayOnCourt()) return <CourtScreen />;
   switch (place) {
     case 'court':
       return <CourtScreen />;
@@ -44,4 +48,10 @@ export function App() {
     default:
       return <TodayScreen />;
   }
+}
+
+/** While the clock runs no gesture and no address leads away from the court; a pause lets go. */
+function mustStayOnCourt(): boolean {
+  const round = currentRound(openPractice.value);
+  return isRunning(round) && round?.clock !== undefined && !isPaused(round.clock);
 }

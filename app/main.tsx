@@ -1,10 +1,12 @@
 import { effect } from '@preact/signals';
 import { render } from 'preact';
+import { currentRound } from './actions.ts';
 import { App } from './app.tsx';
 import { checkClock } from './device/clock.ts';
 import { prefs } from './device/prefs.ts';
 import { registerWorker } from './device/worker.ts';
-import { openLedger, packClosed, readHistory } from './ledger.ts';
+import { openLedger, openPractice, packClosed, readHistory } from './ledger.ts';
+import { replace, route } from './route.ts';
 import { loadWords } from './words/words.ts';
 import './style.css';
 
@@ -14,6 +16,7 @@ const database = prefs.value.demo ? 'rally-ledger-demo' : 'rally-ledger';
 // Start-up, in the order in which it happens.
 followTheme();
 await Promise.all([loadWords(), openLedger(database)]);
+returnToRound();
 render(<App />, document.getElementById('app') as HTMLElement);
 registerWorker();
 watchClock();
@@ -24,11 +27,16 @@ function followTheme(): void {
   const dark = matchMedia('(prefers-color-scheme: dark)');
   const put = () => {
     const { theme } = prefs.value;
-    document.documentElement.dataset['theme'] =
+    document.documentElement.dataset.theme =
       theme === 'dark' || (theme === 'phone' && dark.matches) ? 'dark' : 'light';
   };
   dark.addEventListener('change', put);
   effect(put);
+}
+
+/** After a reload or a kill in mid-round the app opens on that round, also where its horn has gone since. */
+function returnToRound(): void {
+  if (currentRound(openPractice.value)?.clock && route.value.length === 0) replace('court');
 }
 
 function watchClock(): void {

@@ -103,6 +103,8 @@ const practised = {
   /** The longest run seen in a round without a completed set. */
   'best-run': entry('best-run', { ...round, pair: Letter, shots: RunLength }),
   'round-settled': entry('round-settled', round),
+  /** Settle was passed over for now; the round can be settled later the same day. */
+  'round-skipped': entry('round-skipped', round),
   'practice-closed': entry('practice-closed', practice),
   'practice-reopened': entry('practice-reopened', practice),
 };

@@ -53,6 +53,8 @@ export interface Round {
 
 /** A round with every mark that was tapped in it. */
 export interface OpenRound extends Round {
+  /** Settled, or settle was passed over: the practice has gone on. */
+  left: boolean;
   marks: Record<string, Mark[]>;
 }
 
@@ -83,6 +85,7 @@ type Draft = {
   set: EntryOf<'round-set'>;
   clock?: Clock;
   settled: boolean;
+  left: boolean;
   doubted?: number;
   marks: EntryOf<'mark'>[];
   takenBack: Set<string>;
@@ -153,6 +156,7 @@ export function foldPractice(entries: Iterable<PracticeEntry>): Practice | undef
 const draft = (set: EntryOf<'round-set'>): Draft => ({
   set,
   settled: false,
+  left: false,
   marks: [],
   takenBack: new Set(),
   judged: new Map(),
@@ -214,7 +218,11 @@ function play(round: Draft, entry: RoundEntry): void {
     case 'best-run':
       round.best.set(entry.pair, entry.shots);
       break;
+    case 'round-skipped':
+      round.left = true;
+      break;
     case 'round-settled':
+      round.left = true;
       round.settled = true;
       break;
   }
@@ -235,6 +243,7 @@ function finish(round: Draft): OpenRound {
     seconds: set.seconds,
     ...(clock && { clock }),
     settled: round.settled,
+    left: round.left,
     ...(round.doubted !== undefined && { doubted: round.doubted }),
     tallies,
     marks,

@@ -4,17 +4,19 @@ import type { Entry } from './entry.ts';
 export const LONGEST_NAME = 40;
 
 /**
- * Characters that hide in pasted text and can turn what stands beside them round. The joiners
- * U+200C and U+200D are left out: names in many scripts need them.
+ * Characters that hide in pasted text and can turn what stands beside them round, and halves of
+ * characters. The joiners U+200C and U+200D are left out: names in many scripts need them.
  */
-const HIDDEN = /[\p{Cc}\p{Zl}\p{Zp}\u00ad\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]/u;
+const HIDDEN = /[\p{Bidi_Control}\p{Cc}\p{Cs}\p{Zl}\p{Zp}\u00ad\u200b\u2060-\u206f\ufeff]/u;
+
+/** Something for the eye: not a joiner or a filler alone. U+2800 is an empty Braille cell. */
+const VISIBLE = /[^\p{Default_Ignorable_Code_Point}\s\u2800]/u;
 
 /** A nickname: 1 to 40 characters, shown as text wherever it is shown. */
 export const PlayerName = z.string().check(
   z.trim(),
-  z.minLength(1),
   z.maxLength(LONGEST_NAME),
-  z.refine((name) => !HIDDEN.test(name)),
+  z.refine((name) => VISIBLE.test(name) && !HIDDEN.test(name)),
 );
 
 export const hands = ['right', 'left'] as const;
@@ -43,7 +45,7 @@ export type NameFault = 'empty' | 'long' | 'hidden' | 'taken';
 /** What is wrong with a name for a player, or undefined; `others` are the names already in use. */
 export function nameFault(name: string, others: Iterable<string> = []): NameFault | undefined {
   const trimmed = name.trim();
-  if (trimmed === '') return 'empty';
+  if (!VISIBLE.test(trimmed)) return 'empty';
   if (trimmed.length > LONGEST_NAME) return 'long';
   if (HIDDEN.test(trimmed)) return 'hidden';
   const folded = foldName(trimmed);

@@ -1,0 +1,90 @@
+import { useState } from 'preact/hooks';
+import { plannedRounds } from '../../core/block.ts';
+import type { OpenRound } from '../../core/practice.ts';
+import { comingPairs, currentPlan, press, setRound } from '../actions.ts';
+import { scheduleSigns, unlockSound } from '../device/sound.ts';
+import { stayAwake } from '../device/wake.ts';
+import { library, openPractice } from '../ledger.ts';
+import { Button } from '../parts/button.tsx';
+import { CourtDrawing } from '../parts/court-drawing.tsx';
+import { Messages } from '../parts/messages.tsx';
+import { Notice } from '../parts/notice.tsx';
+import { Pairs } from '../parts/pairs.tsx';
+import { Presence } from '../parts/presence.tsx';
+import { go } from '../route.ts';
+import { drillName, textOf } from '../words/drill-text.ts';
+import { words } from '../words/words.ts';
+import './before-round.css';
+
+/** The drill's card and the pairs, until Start. */
+export function BeforeRound({ round }: { round: OpenRound }) {
+  const t = words.value.court;
+  const [choosing, setChoosing] = useState(false);
+  const practice = openPractice.value;
+  const drill = library.value.drills.get(round.terms.drill);
+  const text = drill && textOf(drill);
+  const pairs = practice ? comingPairs(practice) : [];
+  const start = () => {
+    unlockSound();
+    setRound(pairs);
+    press('clock-started', round);
+    scheduleSigns(round.seconds);
+    void stayAwake();
+  };
+  return (
+    <main class="page before">
+      <header>
+        <div>
+          <p class="faint">
+            {t.before} · {t.of(round.ordinal + 1, plannedRounds(currentPlan()))}
+          </p>
+          <h1 class="break">{drillName(round.terms)}</h1>
+        </div>
+        <Button onClick={() => go()}>{words.value.back}</Button>
+      </header>
+      <Messages />
+      <div class="before-card">
+        {drill && text && <CourtDrawing drill={drill} label={text.setup ?? text.intention} />}
+        <dl class="before-facts">
+          <dt>{t.counting}</dt>
+          <dd>
+            <b>{words.value.setCounts(round.terms.rule, round.terms.size)}</b>
+          </dd>
+          {text && (
+            <>
+              <dt>{t.cue}</dt>
+              <dd>{text.cue}</dd>
+              {text.setup && (
+                <>
+                  <dt>{t.markers}</dt>
+                  <dd>{text.setup}</dd>
+                </>
+              )}
+              <dt>{t.roles}</dt>
+              <dd>{text.roles.map((role, number) => `${number + 1} ${role}`).join(' · ')}</dd>
+            </>
+          )}
+        </dl>
+      </div>
+      <section class="part" aria-labelledby="round-pairs">
+        <header>
+          <h2 id="round-pairs">{words.value.today.pairs}</h2>
+          <Button as="quiet" aria-expanded={choosing} onClick={() => setChoosing(!choosing)}>
+            {t.here}
+          </Button>
+        </header>
+        {choosing && <Presence />}
+        {pairs.length === 0 ? (
+          <Notice>{words.value.today.onePlayer}</Notice>
+        ) : (
+          <Pairs pairs={pairs} onSwap={setRound} />
+        )}
+      </section>
+      <div class="before-start">
+        <Button as="main" disabled={pairs.length === 0} onClick={start}>
+          {t.start} · {words.value.clock(round.seconds)}
+        </Button>
+      </div>
+    </main>
+  );
+}

@@ -1,0 +1,226 @@
+import { recordedSeconds } from '../../core/clock.ts';
+import type { Mark, OpenRound, Tally } from '../../core/practice.ts';
+import {
+  bestRun,
+  correct,
+  currentRound,
+  judge,
+  press,
+  roundsLeft,
+  setRound,
+  showing,
+} from '../actions.ts';
+import { now } from '../device/clock.ts';
+import { openPractice } from '../ledger.ts';
+import { Button } from '../parts/button.tsx';
+import { Letter } from '../parts/letter.tsx';
+import { Messages } from '../parts/messages.tsx';
+import { namesOf } from '../parts/names.ts';
+import { Notice } from '../parts/notice.tsx';
+import { go, replace } from '../route.ts';
+import { drillName } from '../words/drill-text.ts';
+import { words } from '../words/words.ts';
+import './settle.css';
+
+/** The short step after the horn, in which counts are put right; open until the practice closes. */
+export function SettleScreen({ round: id }: { round: string | undefined }) {
+  const t = words.value.settle;
+  const practice = openPractice.value;
+  const round = practice?.rounds.find((each) => each.id === id);
+  if (!round?.clock) {
+    return (
+      <main class="page">
+        <p>{t.none}</p>
+        <Button onClick={() => go()}>{words.value.court.toToday}</Button>
+      </main>
+    );
+  }
+  const isLatest = currentRound(practice)?.id === round.id;
+  const onward = () => {
+    if (roundsLeft(practice) > 0) setRound();
+    replace('court');
+  };
+  const settle = () => {
+    press('round-settled', round);
+    if (isLatest) onward();
+    else go();
+  };
+  return (
+    <main class="page settle">
+      <header>
+        <div>
+          <p class="faint">
+            {words.value.today.roundNumber(round.ordinal + 1)}: {drillName(round.terms)}
+          </p>
+          <h1>{t.title}</h1>
+        </div>
+      </header>
+      <Messages />
+      <p class="faint">
+        {words.value.setCounts(round.terms.rule, round.terms.size)} ·{' '}
+        {t.live(recordedSeconds(round.clock, now()))}
+      </p>
+      {round.doubted !== undefined && <Notice>{t.clockJumped(round.doubted)}</Notice>}
+      <ul class="settle-pairs">
+        {round.tallies.map((tally) => (
+          <PairRow key={tally.pair.letter} round={round} tally={tally} />
+        ))}
+      </ul>
+      <div class="before-start">
+        <Button as="main" onClick={settle}>
+          {isLatest && roundsLeft(practice) > 0 ? t.next : t.finish}
+        </Button>
+        {isLatest && (
+          <Button
+            as="quiet"
+            onClick={() => {
+              press('round-skipped', round);
+              onward();
+            }}
+          >
+            {t.skip}
+          </Button>
+        )}
+      </div>
+    </main>
+  );
+}
+
+function PairRow({ round, tally }: { round: OpenRound; tally: Tally }) {
+  const t = words.value.settle;
+  const { letter, players } = tally.pair;
+  const { rule, size } = round.terms;
+  const doubts = (round.marks[letter] ?? []).filter(
+    (mark) => !mark.takenBack && (mark.late || mark.doubtful),
+  );
+  return (
+    <li class="part">
+      <header>
+        <Letter letter={letter} />
+        <h2 class="grow break">{namesOf(players)}</h2>
+      </header>
+      {rule === 'on-target' ? (
+        players.map((player) => (
+          <Count
+            key={player}
+            names={namesOf([player])}
+            shown
+            sets={tally.byPlayer?.[player] ?? 0}
+            onChange={(by) => correct(round, letter, by, player)}
+          />
+        ))
+      ) : (
+        <Count
+          names={namesOf(players)}
+          sets={tally.sets}
+          onChange={(by) => correct(round, letter, by)}
+        />
+      )}
+      {doubts.map((mark) => (
+        <Doubt key={mark.id} round={round} mark={mark} />
+      ))}
+      {rule !== 'on-target' && size > 1 && (
+        <Shots
+          name={t.showing}
+          label={t.showingOf(namesOf(players))}
+          value={tally.showing}
+          most={size - 1}
+          shown={(shots) => t.showingValue(shots, size)}
+          onChange={(shots) => showing(round, letter, shots)}
+        />
+      )}
+      {rule === 'in-a-row' && tally.sets === 0 && (
+        <Shots
+          name={t.best}
+          label={t.bestOf(namesOf(players))}
+          value={tally.best}
+          most={size - 1}
+          shown={(shots) => words.value.number(shots)}
+          onChange={(shots) => bestRun(round, letter, shots)}
+        />
+      )}
+    </li>
+  );
+}
+
+function Count({
+  names,
+  sets,
+  shown = false,
+  onChange,
+}: {
+  names: string;
+  sets: number;
+  shown?: boolean;
+  onChange: (by: number) => void;
+}) {
+  const t = words.value.settle;
+  return (
+    <div class="settle-count">
+      <span class="grow break">{shown ? names : t.sets}</span>
+      <Button aria-label={t.fewer(names)} disabled={sets === 0} onClick={() => onChange(-1)}>
+        −
+      </Button>
+      <output class="number">{sets}</output>
+      <Button aria-label={t.more(names)} onClick={() => onChange(1)}>
+        +
+      </Button>
+    </div>
+  );
+}
+
+/** A late or doubtful mark, for the coach to decide. */
+function Doubt({ round, mark }: { round: OpenRound; mark: Mark }) {
+  const t = words.value.settle;
+  const at = words.value.clock(mark.second);
+  const stands = mark.judged ?? !mark.late;
+  return (
+    <div class="settle-doubt">
+      <span class="grow">
+        {mark.late ? t.late(at) : t.doubtful(at)}
+        {mark.player !== undefined && ` · ${namesOf([mark.player])}`}
+      </span>
+      <Button aria-pressed={stands} onClick={() => judge(round, mark.id, true)}>
+        {t.keep}
+      </Button>
+      <Button aria-pressed={!stands} onClick={() => judge(round, mark.id, false)}>
+        {t.strike}
+      </Button>
+    </div>
+  );
+}
+
+/** Shots that may not have been seen: a dash until they were said. */
+function Shots({
+  name,
+  label,
+  value,
+  most,
+  shown,
+  onChange,
+}: {
+  name: string;
+  label: string;
+  value: number | undefined;
+  most: number;
+  shown: (shots: number) => string;
+  onChange: (shots: number) => void;
+}) {
+  return (
+    <label class="settle-shots">
+      <span class="grow">{name}</span>
+      <select
+        aria-label={label}
+        value={value ?? ''}
+        onChange={(event) => onChange(Number(event.currentTarget.value))}
+      >
+        {value === undefined && <option value="">{words.value.settle.notSeen}</option>}
+        {Array.from({ length: most + 1 }, (_, shots) => (
+          <option key={shots} value={shots}>
+            {shown(shots)}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}

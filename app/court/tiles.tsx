@@ -1,0 +1,140 @@
+import type { JSX } from 'preact';
+import { useMemo } from 'preact/hooks';
+import { type Clock, endSecond } from '../../core/clock.ts';
+import { pairUsual } from '../../core/figures/usual.ts';
+import type { Mark, OpenRound, Tally } from '../../core/practice.ts';
+import { count, takeBack } from '../actions.ts';
+import { buzz } from '../device/vibrate.ts';
+import { history, unsaved } from '../ledger.ts';
+import { Letter } from '../parts/letter.tsx';
+import { namesOf } from '../parts/names.ts';
+import { words } from '../words/words.ts';
+import './tiles.css';
+
+/** One tile a pair; split into one a player where the drill counts for the player who struck. */
+export function Tiles({ round, clock }: { round: OpenRound; clock: Clock }) {
+  const split = round.terms.rule === 'on-target';
+  return (
+    <div class="tiles" data-pairs={round.tallies.length} data-split={split || undefined}>
+      {round.tallies.map((tally) => (
+        <section key={tally.pair.letter} class="tile-pair" aria-label={namesOf(tally.pair.players)}>
+          {split ? (
+            tally.pair.players.map((player) => (
+              <Tile key={player} round={round} clock={clock} tally={tally} player={player} />
+            ))
+          ) : (
+            <Tile round={round} clock={clock} tally={tally} />
+          )}
+        </section>
+      ))}
+    </div>
+  );
+}
+
+function Tile({
+  round,
+  clock,
+  tally,
+  player,
+}: {
+  round: OpenRound;
+  clock: Clock;
+  tally: Tally;
+  player?: string;
+}) {
+  const t = words.value.court;
+  const { letter, players } = tally.pair;
+  const names = namesOf(player === undefined ? players : [player]);
+  const sets = player === undefined ? tally.sets : (tally.byPlayer?.[player] ?? 0);
+  const marks = (round.marks[letter] ?? []).filter(
+    (mark) => !mark.takenBack && mark.player === player,
+  );
+  const usual = useUsual(round, clock, tally);
+  return (
+    <div class="tile">
+      <button
+        type="button"
+        class="tile-count"
+        aria-label={t.countOf(names, sets)}
+        {...onTouch(() => {
+          count(round, letter, player);
+          buzz('mark');
+        })}
+      >
+        <span class="tile-names">
+          {player === undefined || player === players[0] ? <Letter letter={letter} /> : null}
+          <span class="tile-name">{names}</span>
+        </span>
+        <span class="tile-sets number">{sets}</span>
+        <span class="tile-state">
+          {player === undefined && usual !== undefined && (
+            <span>{sets >= usual ? t.ahead(usual) : t.usual(usual)}</span>
+          )}
+          <Doubts marks={marks} />
+        </span>
+      </button>
+      <button
+        type="button"
+        class="tile-back"
+        aria-label={t.takeBackOf(names)}
+        disabled={marks.length === 0}
+        onClick={() => {
+          const last = marks.at(-1);
+          if (last) takeBack(round, last.id);
+        }}
+      >
+        <Saved marks={marks} />
+        <span>{t.takeBack}</span>
+      </button>
+    </div>
+  );
+}
+
+/** A ring while the last mark is being written, a full disc once it is on the disk. */
+function Saved({ marks }: { marks: readonly Mark[] }) {
+  const t = words.value.court;
+  if (marks.length === 0) return null;
+  const waits = marks.some((mark) => unsaved.value.has(mark.id));
+  return (
+    <span class="tile-saved" data-saved={!waits}>
+      <span class="unseen">{waits ? t.saving : t.saved}</span>
+    </span>
+  );
+}
+
+function Doubts({ marks }: { marks: readonly Mark[] }) {
+  const t = words.value.court;
+  const late = marks.filter((mark) => mark.late).length;
+  const doubtful = marks.filter((mark) => mark.doubtful && !mark.late).length;
+  return (
+    <>
+      {late > 0 && <span class="tile-doubt">{t.late(late)}</span>}
+      {doubtful > 0 && <span class="tile-doubt">{t.doubtful(doubtful)}</span>}
+    </>
+  );
+}
+
+/** The pair's own usual count for a round like this one; undefined where there was none. */
+function useUsual(round: OpenRound, clock: Clock, { pair }: Tally): number | undefined {
+  const past = history.value;
+  const { terms } = round;
+  const seconds = endSecond(clock);
+  return useMemo(
+    () => past && pairUsual(past, terms, pair.players, seconds),
+    [past, terms.drill, seconds, pair.letter],
+  );
+}
+
+/**
+ * Counts every finger as it comes down: where two fingers overlap there are two pointerdowns and no
+ * click at all. A keyboard or a screen reader has no pointer; its click has no detail.
+ */
+const onTouch = (act: () => void): JSX.IntrinsicElements['button'] => ({
+  onPointerDown: (event) => {
+    if (event.button === 0) act();
+  },
+  onClick: (event) => {
+    if (event.detail === 0) act();
+  },
+  onContextMenu: (event) => event.preventDefault(),
+});
