@@ -25,14 +25,9 @@ const after = (length: number, ...events: readonly Timed[]): Clock =>
     startClock(MORNING, length),
   );
 
-const anyEvent: fc.Arbitrary<ClockEvent> = fc.constantFrom(
-  'pause',
-  'pause',
-  'resume',
-  'resume',
-  'stop',
-  { extend: 30 },
-);
+const anyEvent = fc.constantFrom<ClockEvent[]>('pause', 'pause', 'resume', 'resume', 'stop', {
+  extend: 30,
+});
 /** Events whose times go on, stand, or (`back` above 0) fall back. */
 const anyEvents = (back: number): fc.Arbitrary<Timed[]> =>
   fc
