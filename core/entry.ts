@@ -2,8 +2,9 @@ import * as z from 'zod/mini';
 import { Plan } from './block.ts';
 import { LONGEST_SECONDS, SHORTEST_SECONDS } from './clock.ts';
 import { Drill, LARGEST_SIZE, Terms } from './drill.ts';
+import { isDate } from './exchange/week.ts';
 import { PlayerFacts, PlayerName } from './squad.ts';
-import { STAMP } from './stamp.ts';
+import { STAMP, stampTime } from './stamp.ts';
 
 /**
  * Every kind of entry that the ledger can hold: the vocabulary of the whole program.
@@ -13,12 +14,16 @@ import { STAMP } from './stamp.ts';
  */
 
 const Id = z.string().check(z.minLength(1), z.maxLength(40));
-const Stamp = z.string().check(z.regex(STAMP));
 /** 1 January 2100: a phone's clock beyond it is wrong, and so is a file's. */
 const LATEST = 4_102_444_800_000;
+/** One stamp at the end of its digits would leave no room for any that is made after it. */
+const Stamp = z.string().check(
+  z.regex(STAMP),
+  z.refine((stamp) => stampTime(stamp) <= LATEST),
+);
 /** Milliseconds since 1970, as the phone's clock stood. */
 const Time = z.number().check(z.minimum(0), z.maximum(LATEST));
-const Day = z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}$/));
+const Day = z.string().check(z.refine(isDate));
 const Letter = z.string().check(z.regex(/^[A-L]$/));
 /** Shots of one rally, as far as anyone counts at the side of a court. */
 const RunLength = z.number().check(z.int(), z.minimum(0), z.maximum(1000));
@@ -117,8 +122,13 @@ export type Entry = { [K in Kind]: EntryOf<K> }[Kind];
 export type StandingEntry = { [K in keyof typeof standing]: EntryOf<K> }[keyof typeof standing];
 export type PracticeEntry = { [K in keyof typeof practised]: EntryOf<K> }[keyof typeof practised];
 
+/** The fields that an entry is known by: not those that a later version may have added. */
+type KnownFields<E> = keyof { [Field in keyof E as string extends Field ? never : Field]: true };
+
 /** What a writer says of an entry; its id and time are added as it is appended. */
-export type Saying = { [K in Kind]: Omit<EntryOf<K>, 'id' | 'at'> }[Kind];
+export type Saying = {
+  [K in Kind]: Pick<EntryOf<K>, Exclude<KnownFields<EntryOf<K>>, 'id' | 'at'>>;
+}[Kind];
 
 /** An entry of a kind that this version does not know: kept and handed on untouched. */
 export type Unknown = { kind: string; id: string; at: number; practice?: string } & Record<
@@ -149,7 +159,7 @@ export function readEntry(record: unknown): Reading {
   const foreign = Foreign.safeParse(record);
   if (!foreign.success) return { as: 'hurt', path: firstPath(foreign.error) };
   const kind = foreign.data.kind;
-  if (!Object.hasOwn(kinds, kind)) return { as: 'unknown', entry: foreign.data as Unknown };
+  if (!Object.hasOwn(kinds, kind)) return { as: 'unknown', entry: record as Unknown };
   const known = kinds[kind as Kind].safeParse(record);
   if (!known.success) return { as: 'hurt', path: firstPath(known.error) };
   return { as: 'entry', entry: known.data as Entry };

@@ -10,6 +10,9 @@ export interface Week {
   week: number;
 }
 
+/** Whether a text is a date, and not merely looks like one (2026-02-30, 2026-2-3). */
+export const isDate = (text: string): boolean => dayOf(text) !== undefined;
+
 /**
  * The ISO week of a date and its day, 1 for Monday to 7 for Sunday.
  *
@@ -84,13 +87,18 @@ const DAY = 86_400_000;
 const MONDAY = 4;
 
 function dayNumber(date: string): number {
-  const parts = /^(\d{4})-(\d{2})-(\d{2})$/.exec(date);
-  const day = parts ? utcDay(Number(parts[1]), Number(parts[2]), Number(parts[3])) : Number.NaN;
-  // A day that its month does not have would roll over into the next one.
-  if (textOf(day) !== date) {
+  const day = dayOf(date);
+  if (day === undefined) {
     throw new RangeError(`date must be a day of the calendar as YYYY-MM-DD, not ${date}`);
   }
   return day;
+}
+
+function dayOf(date: string): number | undefined {
+  const parts = /^(\d{4})-(\d{2})-(\d{2})$/.exec(date);
+  const day = parts ? utcDay(Number(parts[1]), Number(parts[2]), Number(parts[3])) : Number.NaN;
+  // A day that its month does not have would roll over into the next one.
+  return textOf(day) === date ? day : undefined;
 }
 
 function dateOf(day: number): string {
