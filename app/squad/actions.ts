@@ -1,0 +1,37 @@
+import { nanoid } from 'nanoid';
+import type { RosterPlayer } from '../../core/exchange/roster.ts';
+import type { Hand } from '../../core/squad.ts';
+import { append, squad } from '../ledger.ts';
+
+/** What a person can do to the squad, each as the entries that say so. */
+
+/** All names in use, those of resting players too, without one player's own. */
+export const namesBeside = (player?: string): string[] =>
+  [...squad.value.values()].filter(({ id }) => id !== player).map(({ name }) => name);
+
+/** Adds players, all of them in one append: a file is taken whole or not at all. */
+export function addPlayers(players: readonly RosterPlayer[]): void {
+  append(
+    ...players.map((player) => ({ kind: 'player-added' as const, player: nanoid(10), ...player })),
+  );
+}
+
+/** What may change of a player; what is left out stays as it is. */
+export interface Change {
+  name?: string;
+  level?: number;
+  hand?: Hand;
+}
+
+export function changePlayer(player: string, change: Change): void {
+  if (Object.keys(change).length > 0) append({ kind: 'player-changed', player, ...change });
+}
+
+/** The player is not asked for any more, and keeps the history. */
+export function restPlayer(player: string): void {
+  append({ kind: 'player-rested', player });
+}
+
+export function bringBack(player: string): void {
+  append({ kind: 'player-returned', player });
+}

@@ -1,0 +1,83 @@
+import { useState } from 'preact/hooks';
+import { type RosterFault, readRoster } from '../../core/exchange/roster.ts';
+import { decodeText } from '../device/text.ts';
+import { Button } from '../parts/button.tsx';
+import { Notice } from '../parts/notice.tsx';
+import { words } from '../words/words.ts';
+import { addPlayers, namesBeside } from './actions.ts';
+
+/** No list of a squad is longer; a film chosen by mistake is not read into the phone's memory. */
+const MOST_BYTES = 1_000_000;
+
+type Outcome = { added: number } | { faults: RosterFault[] } | { failed: string };
+
+/** A whole squad at once, from a pasted list or a file: everything is taken, or nothing. */
+export function Roster() {
+  const t = words.value.squad;
+  const [pasted, setPasted] = useState('');
+  const [outcome, setOutcome] = useState<Outcome>();
+
+  const take = (text: string | undefined) => {
+    const reading = readRoster(text, namesBeside());
+    if ('faults' in reading) {
+      setOutcome(reading);
+      return;
+    }
+    addPlayers(reading.players);
+    setOutcome({ added: reading.players.length });
+    setPasted('');
+  };
+
+  const choose = async (field: HTMLInputElement) => {
+    const file = field.files?.[0];
+    if (!file) return;
+    try {
+      if (file.size > MOST_BYTES) setOutcome({ failed: t.fileTooLarge });
+      else take(decodeText(new Uint8Array(await file.arrayBuffer())));
+    } catch {
+      setOutcome({ failed: t.fileUnread });
+    }
+    // The same file, mended, can be chosen again.
+    field.value = '';
+  };
+
+  return (
+    <section class="part" aria-labelledby="roster">
+      <h2 id="roster">{t.fromList}</h2>
+      <p>{t.listShape}</p>
+      <pre class="squad-example">{t.listExample}</pre>
+      <label for="pasted">{t.pasted}</label>
+      <textarea
+        id="pasted"
+        rows={4}
+        spellcheck={false}
+        value={pasted}
+        onInput={(event) => setPasted(event.currentTarget.value)}
+      />
+      <Button disabled={pasted.trim() === ''} onClick={() => take(pasted)}>
+        {t.takePasted}
+      </Button>
+      <label for="file">{t.chooseFile}</label>
+      <input id="file" type="file" onChange={(event) => void choose(event.currentTarget)} />
+      {outcome && <Said outcome={outcome} />}
+    </section>
+  );
+}
+
+function Said({ outcome }: { outcome: Outcome }) {
+  const t = words.value.squad;
+  if ('added' in outcome) return <Notice>{t.addedMany(outcome.added)}</Notice>;
+  if ('failed' in outcome) return <Notice as="fault">{outcome.failed}</Notice>;
+  return (
+    <Notice as="fault">
+      <p>{t.nothingTaken}</p>
+      <ul class="squad-faults">
+        {outcome.faults.map(({ row, reason, value }) => (
+          <li key={`${row}-${reason}`}>
+            <b>{t.row(row)}</b> {t.rosterFaults[reason](value ?? '')}
+          </li>
+        ))}
+      </ul>
+    </Notice>
+  );
+}
