@@ -1,0 +1,237 @@
+import { describe, expect, test } from 'vitest';
+import { drills as en } from '../../app/words/drills.en.ts';
+import { drills as es } from '../../app/words/drills.es.ts';
+import { drills as fr } from '../../app/words/drills.fr.ts';
+import type { Marker } from '../../core/drill.ts';
+import { DrillText } from '../../core/drill.ts';
+import { type StarterDrillId, starterDrills } from '../../core/starter-drills.ts';
+import { check } from '../reference/values.ts';
+
+const metres = (element: string): number => check(`I.${element}`).expected.metres_exact;
+const baseline = metres('derived.baseline_to_net');
+const sideline = metres('singles_width') / 2;
+const serviceLine = metres('service_line_from_net');
+
+/** Half of the last digit that a sentence gives. */
+const ROUNDING = 0.005 + 1e-9;
+
+type Line = 'net' | 'service' | 'baseline' | 'centre' | 'sideline';
+type Use = Marker['use'];
+
+interface Language {
+  drills: Record<StarterDrillId, DrillText & { setup: string }>;
+  number: RegExp;
+  /** What follows "… m" when a distance is told, by the line it is told from. */
+  from: Record<Exclude<Line, 'service'>, string>;
+  /** How a line is named that a marker is on, or in line with. */
+  on: Record<Exclude<Line, 'net'>, string>;
+  use: Record<Use, RegExp>;
+}
+
+const languages: Record<string, Language> = {
+  en: {
+    drills: en,
+    number: /^\d+\.\d\d$/,
+    from: {
+      net: 'from the net',
+      baseline: 'behind (?:the|both) baselines?',
+      centre: 'from the centre (?:line|mark)',
+      sideline: 'from the singles sideline',
+    },
+    on: {
+      service: 'service lines?',
+      baseline: 'baselines?',
+      centre: 'centre (?:line|mark)',
+      sideline: 'singles sideline',
+    },
+    use: {
+      target: /^target markers?\b/i,
+      recovery: /^recovery markers?\b/i,
+      start: /^start markers?\b/i,
+      lane: /^lane markers?\b/i,
+    },
+  },
+  fr: {
+    drills: fr,
+    number: /^\d+,\d\d$/,
+    from: {
+      net: 'du filet',
+      baseline: 'derrière (?:la ligne|les lignes) de fond',
+      centre: 'de la (?:ligne médiane|marque centrale)',
+      sideline: 'de la ligne latérale de simple',
+    },
+    on: {
+      service: 'lignes? de service',
+      baseline: 'lignes? de fond',
+      centre: 'ligne médiane|marque centrale',
+      sideline: 'ligne latérale de simple',
+    },
+    use: {
+      target: /^plots? de cible\b/i,
+      recovery: /^plots? de replacement\b/i,
+      start: /^plots? de départ(?!\p{L})/iu,
+      lane: /^plots? de séparation\b/i,
+    },
+  },
+  es: {
+    drills: es,
+    number: /^\d+,\d\d$/,
+    from: {
+      net: 'de la red',
+      baseline: 'tras (?:la línea|las líneas) de fondo',
+      centre: 'de la (?:línea|marca) central',
+      sideline: 'de la línea lateral de individuales',
+    },
+    on: {
+      service: 'líneas? de saque',
+      baseline: 'líneas? de fondo',
+      centre: '(?:línea|marca) central',
+      sideline: 'línea lateral de individuales',
+    },
+    use: {
+      target: /^marcador(?:es)? de objetivo\b/i,
+      recovery: /^marcador(?:es)? de recuperación(?!\p{L})/iu,
+      start: /^marcador(?:es)? de salida\b/i,
+      lane: /^marcador(?:es)? de carril\b/i,
+    },
+  },
+};
+
+/** How far a marker is from a line, as a sentence would tell it. */
+const away: Record<Line, (at: Marker['at']) => number> = {
+  net: ({ y }) => Math.abs(y),
+  service: ({ y }) => Math.abs(Math.abs(y) - serviceLine),
+  baseline: ({ y }) => Math.abs(y) - baseline,
+  centre: ({ x }) => Math.abs(x),
+  sideline: ({ x }) => sideline - Math.abs(x),
+};
+const across: readonly Line[] = ['net', 'service', 'baseline'];
+
+interface Claim {
+  line: Line;
+  metres: number;
+}
+
+/** What one part of a setup sentence claims of its markers: which use, and how far from what. */
+function claimsOf(part: string, language: Language): { use: Use | undefined; claims: Claim[] } {
+  const claims: Claim[] = [];
+  let rest = part.trim();
+  const use = (Object.keys(language.use) as Use[]).find((use) => language.use[use].test(rest));
+  for (const [line, words] of Object.entries(language.from) as [Line, string][]) {
+    rest = rest.replace(new RegExp(`([\\d.,]+) m ${words}`, 'g'), (_, number: string) => {
+      expect(number).toMatch(language.number);
+      claims.push({ line, metres: Number(number.replace(',', '.')) });
+      return '';
+    });
+  }
+  expect(rest, 'no number is left that says nothing of a marker').not.toMatch(/\d/);
+  for (const [line, words] of Object.entries(language.on) as [Line, string][]) {
+    if (new RegExp(words).test(rest)) claims.push({ line, metres: 0 });
+  }
+  return { use, claims };
+}
+
+const agrees = ({ line, metres }: Claim, at: Marker['at']) =>
+  Math.abs(away[line](at) - metres) <= ROUNDING;
+
+/** Whether a marker is one of those that a part of the sentence is about. */
+function isMeant({ at, use }: Marker, part: ReturnType<typeof claimsOf>): boolean {
+  const lengthwise = part.claims.filter(({ line }) => across.includes(line));
+  const sideways = part.claims.filter(({ line }) => !across.includes(line));
+  return (
+    use === part.use &&
+    lengthwise.some((claim) => agrees(claim, at)) &&
+    sideways.some((claim) => agrees(claim, at))
+  );
+}
+
+describe.each(Object.entries(languages))('the words of the starter drills in %s', (_, language) => {
+  const { drills } = language;
+  const each = test.each(
+    starterDrills.map((drill) => [drill.id, drill, drills[drill.id as StarterDrillId]] as const),
+  );
+
+  test('are there for every starter drill, and for no other', () => {
+    expect(Object.keys(drills)).toEqual(starterDrills.map(({ id }) => id));
+  });
+
+  test('give each drill a name, an intention and a cue of its own', () => {
+    const all = Object.values(drills);
+    for (const key of ['name', 'intention', 'cue'] as const) {
+      expect(new Set(all.map((words) => words[key])).size, key).toBe(all.length);
+    }
+  });
+
+  each('fit the schema and a phone for %s', (_, _drill, { setup, ...text }) => {
+    expect(DrillText.parse(text)).toEqual(text);
+    expect(text.name.length).toBeLessThanOrEqual(28);
+    expect(text.intention.length).toBeLessThanOrEqual(160);
+    expect(text.cue.length).toBeLessThanOrEqual(70);
+    expect(setup.length).toBeLessThanOrEqual(160);
+    for (const role of text.roles) {
+      expect(role.length).toBeGreaterThan(0);
+      expect(role.length).toBeLessThanOrEqual(14);
+    }
+  });
+
+  each('are one sentence each for the intention, cue and setup of %s', (_, _drill, words) => {
+    for (const sentence of [words.intention, words.cue, words.setup]) {
+      expect(sentence).toMatch(/^\p{Lu}.*\.$/u);
+      expect(sentence.replace(/\d\.\d/g, '').match(/[.!?]/g)).toHaveLength(1);
+      expect(sentence).not.toMatch(/ {2}|'/);
+    }
+    expect(words.name).not.toMatch(/\.$/);
+  });
+
+  each('name the two roles of %s apart when they strike differently', (_, drill, { roles }) => {
+    const strokesOf = (role: 0 | 1) =>
+      new Set(drill.shots.filter((shot) => shot.role === role).map((shot) => shot.stroke));
+    const [mine, theirs] = [strokesOf(0), strokesOf(1)];
+    const alike = mine.size === theirs.size && [...mine].every((stroke) => theirs.has(stroke));
+    expect(alike || roles[0] !== roles[1]).toBe(true);
+  });
+
+  each('tell where every marker of %s is, and nothing that is not so', (_, drill, { setup }) => {
+    const parts = setup.split(';').map((part) => claimsOf(part, language));
+    for (const marker of drill.markers) {
+      expect(
+        parts.some((part) => isMeant(marker, part)),
+        `${marker.use} marker at ${marker.at.x}, ${marker.at.y}`,
+      ).toBe(true);
+    }
+    for (const part of parts) {
+      const meant = drill.markers.filter((marker) => isMeant(marker, part));
+      for (const claim of part.claims) {
+        expect(
+          meant.some(({ at }) => agrees(claim, at)),
+          `${claim.metres} m, ${claim.line}`,
+        ).toBe(true);
+      }
+    }
+  });
+});
+
+const numbers = (sentence: string) =>
+  sentence.match(/\d+[.,]\d+/g)?.map((n) => n.replace(',', '.'));
+
+test('the three languages give the same distances in the same order', () => {
+  for (const { id } of starterDrills as readonly { id: StarterDrillId }[]) {
+    const inEnglish = numbers(en[id].setup);
+    expect(inEnglish, id).toBeDefined();
+    expect(numbers(fr[id].setup), id).toEqual(inEnglish);
+    expect(numbers(es[id].setup), id).toEqual(inEnglish);
+  }
+});
+
+test('a role that is the same for both in one language is so in all', () => {
+  for (const id of Object.keys(en) as StarterDrillId[]) {
+    const same = [en, fr, es].map(({ [id]: { roles } }) => roles[0] === roles[1]);
+    expect(new Set(same).size, id).toBe(1);
+  }
+});
+
+test('French keeps a colon and a semicolon on the line of the word before', () => {
+  for (const { name, intention, cue, setup } of Object.values(fr)) {
+    for (const words of [name, intention, cue, setup]) expect(words).not.toMatch(/[^\u202f][:;?!]/);
+  }
+});
