@@ -1,13 +1,14 @@
 import type { JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { type Clock, endSecond } from '../../core/clock.ts';
+import { restingIn } from '../../core/figures/counted.ts';
 import { pairUsual } from '../../core/figures/usual.ts';
 import type { Mark, OpenRound, Tally } from '../../core/practice.ts';
 import { count, takeBack } from '../actions.ts';
 import { buzz } from '../device/vibrate.ts';
 import { history, unsaved } from '../ledger.ts';
 import { Letter } from '../parts/letter.tsx';
-import { namesOf } from '../parts/names.ts';
+import { namesOf, playerName } from '../parts/names.ts';
 import { words } from '../words/words.ts';
 import './tiles.css';
 
@@ -44,7 +45,8 @@ function Tile({
 }) {
   const t = words.value.court;
   const { letter, players } = tally.pair;
-  const names = namesOf(player === undefined ? players : [player]);
+  const own = player === undefined ? players : [player];
+  const names = namesOf(own);
   const sets = player === undefined ? tally.sets : (tally.byPlayer?.[player] ?? 0);
   const marks = (round.marks[letter] ?? []).filter(
     (mark) => !mark.takenBack && mark.player === player,
@@ -63,13 +65,18 @@ function Tile({
       >
         <span class="tile-names">
           {player === undefined || player === players[0] ? <Letter letter={letter} /> : null}
-          <span class="tile-name">{names}</span>
+          <span class="tile-name">
+            {own.map((each) => (
+              <span key={each}>{playerName(each)}</span>
+            ))}
+          </span>
         </span>
         <span class="tile-sets number">{sets}</span>
         <span class="tile-state">
           {player === undefined && usual !== undefined && (
             <span>{sets >= usual ? t.ahead(usual) : t.usual(usual)}</span>
           )}
+          {player === undefined && <Resting players={players} sets={sets} />}
           <Doubts marks={marks} />
         </span>
       </button>
@@ -88,6 +95,12 @@ function Tile({
       </button>
     </div>
   );
+}
+
+/** Who of a trio rests in the set that is being played. */
+function Resting({ players, sets }: { players: readonly string[]; sets: number }) {
+  const resting = restingIn(players, sets);
+  return resting === undefined ? null : <span>{words.value.court.rests(playerName(resting))}</span>;
 }
 
 /** A ring while the last mark is being written, a full disc once it is on the disk. */

@@ -13,7 +13,7 @@ export function registerWorker(): void {
   workbox.addEventListener('waiting', () => {
     newVersion.value = true;
   });
-  void workbox.register();
+  workbox.register().catch(() => {}); // Refused: the app works with a network.
   // A phone that stays open for days looks for a newer version when it is taken out again.
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') void workbox?.update();

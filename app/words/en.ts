@@ -169,6 +169,7 @@ export const en = {
     countOf: (names: string, sets: number) => `${names}: ${count(sets, 'set', 'sets')}`,
     saved: 'saved',
     saving: 'not saved yet',
+    rests: (name: string) => `${name} rests`,
     usual: (sets: number) => `usual ${one.format(sets)}`,
     ahead: (sets: number) => `▲ usual ${one.format(sets)}`,
     late: (marks: number) => `${number.format(marks)} late`,
@@ -282,7 +283,7 @@ export const en = {
     touches: 'Touches',
     counted: 'counted',
     countedNote:
-      'That is what completed sets prove. The balls of unfinished sets are not in it: you hit more than this.',
+      'The least that you hit: only what completed sets prove. The balls of unfinished sets are not included.',
     sets: (sets: number) => (plural.select(sets) === 'one' ? 'set' : 'sets'),
     onTarget: 'on target',
     noSet: 'No set completed. The balls of unfinished ones are not counted here.',

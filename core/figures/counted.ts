@@ -50,6 +50,10 @@ export function shares(terms: Terms, tally: Pick<Tally, 'pair' | 'sets' | 'byPla
   });
 }
 
+/** Who of a trio rests while set number `set` (from 0) is played; nobody in a pair. */
+export const restingIn = (players: readonly string[], set: number): string | undefined =>
+  players.length === 3 ? players[(set + 2) % 3] : undefined;
+
 /** How many of `sets` the player at `place` played in a role: all in a pair, in turn in a trio. */
 function setsInRole(sets: number, players: number, place: number, role: 0 | 1): number {
   if (players === 2) return place === role ? sets : 0;

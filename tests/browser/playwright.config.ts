@@ -1,0 +1,35 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig, devices } from 'playwright/test';
+import { BROWSER_ARGUMENTS, findBrowser } from './browser.ts';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const port = Number(process.env.PORT ?? 4187);
+
+/** A phone of ordinary size, with touch. */
+export const phone = {
+  ...devices['Pixel 7'],
+  viewport: { width: 390, height: 844 },
+  defaultBrowserType: undefined,
+};
+
+export default defineConfig({
+  testDir: '.',
+  outputDir: `${root}/.cache/browser-tests`,
+  timeout: 60_000,
+  fullyParallel: true,
+  workers: 2,
+  reporter: [['list'], ['json', { outputFile: `${root}/.cache/browser-tests.json` }]],
+  use: {
+    ...phone,
+    baseURL: `http://localhost:${port}/`,
+    locale: 'en-GB',
+    timezoneId: 'Europe/Paris',
+    launchOptions: { executablePath: findBrowser(), args: BROWSER_ARGUMENTS },
+  },
+  webServer: {
+    command: `npx vite preview --config app/vite.config.ts --port ${port} --strictPort`,
+    cwd: root,
+    url: `http://localhost:${port}/`,
+    reuseExistingServer: false,
+  },
+});

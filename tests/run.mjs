@@ -1,0 +1,67 @@
+/*
+ * `npm test`: everything that has to hold before a change lands, in the order in which a failure
+ * is cheapest. Each step is an npm script that can be run by itself. The last line adds up all
+ * runners: `N passed, N failed`.
+ */
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+
+const cache = new URL('../.cache/', import.meta.url);
+mkdirSync(cache, { recursive: true });
+
+let passed = 0;
+let failed = 0;
+
+/** Runs an npm script; true where it succeeded. */
+function run(script, ...options) {
+  const started = Date.now();
+  console.log(`\n— npm run ${script}`);
+  const separator = options.length > 0 ? ['--', ...options] : [];
+  const { status } = spawnSync('npm', ['run', '--silent', script, ...separator], {
+    stdio: 'inherit',
+    shell: process.platform === 'win32',
+  });
+  console.log(`  ${script}: ${((Date.now() - started) / 1000).toFixed(1)} s`);
+  return status === 0;
+}
+
+/** A step without tests of its own counts as one. */
+function step(script) {
+  if (run(script)) passed += 1;
+  else failed += 1;
+}
+
+/** A step with a runner: its report says how many passed; no report is a failure. */
+function tests(script, report, count, ...options) {
+  rmSync(new URL(report, cache), { force: true });
+  const succeeded = run(script, ...options);
+  let counted = { passed: 0, failed: 0 };
+  try {
+    counted = count(JSON.parse(readFileSync(new URL(report, cache), 'utf8')));
+  } catch {
+    console.log(`  ${script} left no report`);
+  }
+  passed += counted.passed;
+  failed += counted.failed;
+  // A runner that failed outside its tests, or found none, has failed.
+  if ((!succeeded && counted.failed === 0) || counted.passed + counted.failed === 0) failed += 1;
+}
+
+step('check');
+step('types');
+tests(
+  'test:unit',
+  'unit-tests.json',
+  (report) => ({ passed: report.numPassedTests, failed: report.numFailedTests }),
+  '--reporter=default',
+  '--reporter=json',
+  '--outputFile.json=.cache/unit-tests.json',
+);
+step('build');
+tests('test:browser', 'browser-tests.json', ({ stats }) => ({
+  passed: stats.expected,
+  failed: stats.unexpected + stats.flaky,
+}));
+
+console.log(`\n${passed} passed, ${failed} failed`);
+process.exit(failed === 0 ? 0 : 1);
