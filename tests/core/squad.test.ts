@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Entry } from '../../core/entry.ts';
 import { foldSquad, LONGEST_NAME, nameFault, PlayerName } from '../../core/squad.ts';
 import { teller } from './told.ts';
 
@@ -107,7 +106,7 @@ describe('a name', () => {
 describe('the squad', () => {
   const fold = (...sayings: Parameters<ReturnType<typeof teller>>[0][]) => {
     const tell = teller();
-    return [...foldSquad(sayings.map((saying) => tell(saying) as Entry)).values()];
+    return [...foldSquad(sayings.map((saying) => tell(saying))).values()];
   };
   const lin = { kind: 'player-added', player: 'p1', name: 'Lin' } as const;
   const otto = {

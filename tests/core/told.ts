@@ -1,5 +1,6 @@
 import type { Entry, PracticeEntry, Saying } from '../../core/entry.ts';
 import { makeEntry } from '../../core/entry.ts';
+import { isPractised } from '../../core/ledger.ts';
 import { nextStamp } from '../../core/stamp.ts';
 
 /** Some morning, in milliseconds since 1970. */
@@ -12,14 +13,14 @@ export const NO_STAMP = nextStamp('', MORNING - 1, 'nobody-here');
 /** A writer of entries, who stamps them as the app does. */
 export function teller(writer = 'writer-one') {
   let last = '';
-  return <S extends Saying>(saying: S, at = MORNING): Extract<Entry, { kind: S['kind'] }> => {
+  return (saying: Saying, at = MORNING): Entry => {
     last = nextStamp(last, at, writer);
-    return makeEntry(saying, last, at) as Extract<Entry, { kind: S['kind'] }>;
+    return makeEntry(saying, last, at);
   };
 }
 
-/** The sayings as entries, a millisecond apart. */
+/** What was said of a practice as its entries, a millisecond apart. */
 export function told(...sayings: Saying[]): PracticeEntry[] {
   const tell = teller();
-  return sayings.map((saying, index) => tell(saying, MORNING + index) as PracticeEntry);
+  return sayings.map((saying, index) => tell(saying, MORNING + index)).filter(isPractised);
 }
