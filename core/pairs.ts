@@ -77,9 +77,14 @@ function fromCircle(circle: readonly string[]): string[][] {
  * The pairs after some came and some left: pairs of which both are here stay together; whoever was
  * left over goes with a newcomer, with the trio's third, or makes a trio. A pair that stays keeps
  * its letter. Undefined where fewer than two are here.
+ *
+ * @throws RangeError for more than twenty-four players
  */
 export function rePair(pairs: readonly Pair[], here: readonly string[]): Pair[] | undefined {
   if (here.length < FEWEST_PLAYERS) return undefined;
+  if (here.length > MOST_PLAYERS) {
+    throw new RangeError(`here: ${here.length} players are more than the tiles`);
+  }
   const isHere = new Set(here);
   const kept: Pair[] = [];
   const loose: string[] = [];
