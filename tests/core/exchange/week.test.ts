@@ -13,6 +13,7 @@ import { describe, expect, test } from 'vitest';
 import {
   addDays,
   daysBetween,
+  isDate,
   isoWeek,
   weekDays,
   weekStep,
@@ -157,5 +158,32 @@ describe('weekStep', () => {
 
   test('a step is whole', () => {
     expect(() => weekStep({ year: 2026, week: 1 }, 0.5)).toThrow(/by must be/);
+  });
+});
+
+describe('isDate', () => {
+  test('a date is one exactly where its week can be told', () => {
+    const anyDigits = fc
+      .tuple(fc.integer({ min: 0, max: 9999 }), fc.nat(14), fc.nat(33))
+      .map(([year, month, day]) =>
+        [
+          String(year).padStart(4, '0'),
+          ...[month, day].map((n) => String(n).padStart(2, '0')),
+        ].join('-'),
+      );
+    const hasWeek = (text: string) => {
+      try {
+        return isoWeek(text).week > 0;
+      } catch {
+        return false;
+      }
+    };
+    fc.assert(fc.property(anyDigits, (text) => expect(isDate(text)).toBe(hasWeek(text))));
+  });
+
+  test('what only looks like a date is none', () => {
+    expect(['2026-02-28', '2024-02-29', '0001-01-01', '9999-12-31'].every(isDate)).toBe(true);
+    const wrong = ['2026-02-29', '2026-2-3', '0000-01-01', '2026-13-01', '2026-01-01T00:00', ''];
+    expect(wrong.some(isDate)).toBe(false);
   });
 });
