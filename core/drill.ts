@@ -55,10 +55,25 @@ export const Shot = z.object({
 });
 export type Shot = z.infer<typeof Shot>;
 
+/**
+ * Metres outside the outermost lines in which players still stand and markers lie: common practice,
+ * no source.
+ */
+export const RUN_OFF = 3.3;
+
 /** A flat marker on the court, and what it is there for. */
 export const markerUses = ['target', 'recovery', 'start', 'lane'] as const;
 export const Marker = z.object({ at: Place, use: z.enum(markerUses) });
 export type Marker = z.infer<typeof Marker>;
+
+/** An area on the ground to aim at: its middle, its width along the net and its length, in metres. */
+export const Target = z.object({
+  x: Place.shape.x,
+  y: Place.shape.y,
+  width: z.number().check(z.positive(), z.maximum(12)),
+  length: z.number().check(z.positive(), z.maximum(12)),
+});
+export type Target = z.infer<typeof Target>;
 
 const words = (longest: number) => z.string().check(z.trim(), z.maxLength(longest));
 const named = (longest: number) => words(longest).check(z.minLength(1));
@@ -92,14 +107,7 @@ export const Drill = z
       z.object({ start: Place, recover: Place }),
     ]),
     markers: z.array(Marker).check(z.maxLength(12)),
-    target: z.optional(
-      z.object({
-        x: Place.shape.x,
-        y: Place.shape.y,
-        width: z.number().check(z.positive(), z.maximum(12)),
-        length: z.number().check(z.positive(), z.maximum(12)),
-      }),
-    ),
+    target: z.optional(Target),
     /** How many pairs one court takes at this drill. */
     perCourt: z.number().check(z.int(), z.minimum(1), z.maximum(4)),
     text: z.optional(DrillText),
@@ -143,9 +151,26 @@ export function termsOf(drill: Drill, size = drill.size): Terms {
 }
 
 /** Where a shot is struck and where it goes, in metres. */
-export function flight(drill: Drill, shot: Shot): { from: Place; to: Place } {
+export function flight(drill: Pick<Drill, 'roles'>, shot: Shot): { from: Place; to: Place } {
   return {
     from: shot.from ?? drill.roles[shot.role].start,
     to: shot.to ?? drill.roles[shot.role === 0 ? 1 : 0].start,
   };
+}
+
+/**
+ * The area that a role's balls are for, in metres. A drill has one target: it belongs to the role
+ * that plays to its side. Where balls on target are counted the partner has the like: the same one
+ * mirrored in the net where several pairs play in straight lanes, turned about the middle of the
+ * net where one pair has the whole court. By any other rule the partner has none.
+ */
+export function targetOf(
+  { rule, target, perCourt }: Pick<Drill, 'rule' | 'target' | 'perCourt'>,
+  role: RoleNumber,
+): Target | undefined {
+  if (!target) return undefined;
+  const owner = target.y > 0 ? 0 : 1;
+  if (role === owner) return target;
+  if (rule !== 'on-target') return undefined;
+  return { ...target, x: perCourt === 1 ? 0 - target.x : target.x, y: -target.y };
 }

@@ -11,23 +11,35 @@ export interface KeptBlock {
 }
 
 export interface Library {
-  /** The starter drills and the coach's own; one written anew stands in the old one's place. */
+  /**
+   * The starter drills and the coach's own; one written anew stands in the old one's place. A
+   * dropped one is gone; of a starter drill the coach's version is, and the original is back.
+   */
   drills: Map<string, Drill>;
+  /** Kept blocks, without the steps whose drill is gone. */
   blocks: Map<string, KeptBlock>;
 }
 
+const starters = new Map(starterDrills.map((drill) => [drill.id, drill]));
+
+/** Whether a drill came with the program, the coach's own version of it included. */
+export const isStarter = (drill: string): boolean => starters.has(drill);
+
 /** The drills and kept blocks that the coach can choose from, of entries sorted by id. */
 export function foldLibrary(entries: Iterable<Entry>): Library {
-  const drills = new Map(starterDrills.map((drill) => [drill.id, drill]));
+  const drills = new Map(starters);
   const blocks = new Map<string, KeptBlock>();
   for (const entry of entries) {
     switch (entry.kind) {
       case 'drill-written':
         drills.set(entry.drill.id, entry.drill);
         break;
-      case 'drill-dropped':
-        drills.delete(entry.drill);
+      case 'drill-dropped': {
+        const original = starters.get(entry.drill);
+        if (original) drills.set(entry.drill, original);
+        else drills.delete(entry.drill);
         break;
+      }
       case 'block-kept':
         blocks.set(entry.block, { id: entry.block, name: entry.name, plan: entry.plan });
         break;
@@ -35,6 +47,10 @@ export function foldLibrary(entries: Iterable<Entry>): Library {
         blocks.delete(entry.block);
         break;
     }
+  }
+  for (const [id, block] of blocks) {
+    const steps = block.plan.steps.filter((step) => drills.has(step.drill));
+    blocks.set(id, { ...block, plan: { ...block.plan, steps } });
   }
   return { drills, blocks };
 }

@@ -8,7 +8,9 @@ import {
   flight,
   LARGEST_SIZE,
   strokes,
+  type Target,
   Terms,
+  targetOf,
   termsOf,
 } from '../../core/drill.ts';
 
@@ -147,5 +149,39 @@ describe('the flight of a shot', () => {
       from: { x: 3, y: 11 },
       to: { x: -3, y: -11 },
     });
+  });
+});
+
+describe('the target of a role', () => {
+  const target: Target = { x: 2, y: 9, width: 1, length: 3 };
+  const aimed: Drill = { ...onTarget, target, perCourt: 1 };
+
+  test('is undefined in a drill without one', () => {
+    expect(targetOf(onTarget, 0)).toBeUndefined();
+    expect(targetOf(onTarget, 1)).toBeUndefined();
+  });
+
+  test('is the one on the side that the role plays to', () => {
+    expect(targetOf(aimed, 0)).toEqual(target);
+    const near = { ...target, y: -9 };
+    expect(targetOf({ ...aimed, target: near }, 1)).toEqual(near);
+  });
+
+  test('is turned about the middle of the net for the partner on a court of one pair', () => {
+    expect(targetOf(aimed, 1)).toEqual({ ...target, x: -2, y: -9 });
+    expect(targetOf({ ...aimed, target: { ...target, x: 0 } }, 1)).toEqual({
+      ...target,
+      x: 0,
+      y: -9,
+    });
+  });
+
+  test('is mirrored in the net for the partner where pairs share a court', () => {
+    expect(targetOf({ ...aimed, perCourt: 2 }, 1)).toEqual({ ...target, y: -9 });
+  });
+
+  test("is the other role's alone where balls on target are not counted", () => {
+    expect(targetOf({ ...rally, target }, 0)).toEqual(target);
+    expect(targetOf({ ...rally, target }, 1)).toBeUndefined();
   });
 });
