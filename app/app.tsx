@@ -1,10 +1,11 @@
+import { useEffect } from 'preact/hooks';
 import { isPaused } from '../core/clock.ts';
 import { currentRound, isRunning } from './actions.ts';
 import { CourtScreen } from './court/court-screen.tsx';
 import { SettleScreen } from './court/settle-screen.tsx';
 import { openPractice } from './ledger.ts';
 import { later } from './parts/later.tsx';
-import { route } from './route.ts';
+import { replace, route } from './route.ts';
 import { BlockScreen } from './today/block-screen.tsx';
 import { TodayScreen } from './today/today-screen.tsx';
 
@@ -25,7 +26,11 @@ const Drill = later(() => import('./drill/drill-screen.tsx').then((file) => file
 
 export function App() {
   const [place = '', which] = route.value;
-  if (mustStayOnCourt()) return <CourtScreen />;
+  const stays = mustStayOnCourt();
+  useEffect(() => {
+    if (stays && place !== 'court') replace('court');
+  }, [stays, place]);
+  if (stays) return <CourtScreen />;
   switch (place) {
     case 'court':
       return <CourtScreen />;

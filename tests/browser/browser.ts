@@ -31,7 +31,10 @@ export function findBrowser(): string {
 
 function download(): string | undefined {
   try {
-    execFileSync('npx', ['playwright', 'install', 'chromium'], { stdio: 'ignore', timeout: 300_000 });
+    execFileSync('npx', ['playwright', 'install', 'chromium'], {
+      stdio: 'ignore',
+      timeout: 300_000,
+    });
   } catch {
     return undefined; // No network, or no build for this system.
   }

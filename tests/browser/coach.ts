@@ -1,0 +1,87 @@
+import type { Locator, Page } from 'playwright/test';
+
+/** What a coach does with the app, in the words on the screen. */
+export class Coach {
+  constructor(readonly page: Page) {}
+
+  button(name: string | RegExp): Locator {
+    return this.page.getByRole('button', { name });
+  }
+
+  async open(): Promise<void> {
+    await this.page.goto('./');
+    await this.page.getByRole('heading', { level: 1 }).waitFor();
+  }
+
+  /** Goes to an address of the app by its hash, as a bookmark would. */
+  async visit(address: string): Promise<void> {
+    await this.page.goto(`./#/${address}`);
+    await this.page.getByRole('heading', { level: 1 }).waitFor();
+  }
+
+  async pasteSquad(csv: string): Promise<void> {
+    await this.visit('squad');
+    await this.page.getByLabel('Paste the list here').fill(csv);
+    await this.button('Take these names').tap();
+  }
+
+  async comes(player: string): Promise<void> {
+    await this.button(player).and(this.page.locator('[aria-pressed=false]')).first().tap();
+  }
+
+  /** Chooses the drills of the block by name, one round each unless said. */
+  async planBlock(drills: readonly { name: string; rounds?: number }[]): Promise<void> {
+    await this.visit('block');
+    for (const { name, rounds = 1 } of drills) {
+      await this.button(`Put in ${name}`).tap();
+      for (let more = 1; more < rounds; more++) await this.button(`Rounds of ${name} +`).tap();
+    }
+    await this.button('Done').tap();
+  }
+
+  async start(): Promise<void> {
+    await this.button(/^Start/).tap();
+    await this.page.getByRole('timer').waitFor();
+  }
+
+  /** The tile of a pair, or of a player where tiles are split, by a name on it. */
+  tile(name: string): Locator {
+    return this.page.locator('.tile-count').filter({ hasText: name });
+  }
+
+  async mark(name: string): Promise<void> {
+    await this.tile(name).tap();
+  }
+
+  async takeBack(name: string): Promise<void> {
+    await this.page
+      .locator('.tile')
+      .filter({ hasText: name })
+      .getByRole('button', { name: /^Take back/ })
+      .tap();
+  }
+
+  /** The pairs of the round that runs, in their order, with the names on their tiles. */
+  async pairs(): Promise<string[][]> {
+    const tiles = await this.page.locator('.tile-pair').all();
+    return Promise.all(tiles.map((tile) => tile.locator('.tile-name > span').allTextContents()));
+  }
+
+  /** Every mark that was tapped shows as saved. */
+  async saved(): Promise<void> {
+    await this.page.waitForFunction(
+      () =>
+        document.querySelectorAll('.tile-saved[data-saved="false"]').length === 0 &&
+        document.querySelectorAll('.tile-saved[data-saved="true"]').length > 0,
+    );
+  }
+
+  /** From an empty app to a round that waits for its Start, with the players given. */
+  async reachCourt(players: readonly string[], drills: readonly string[]): Promise<void> {
+    await this.pasteSquad(players.join('\n'));
+    await this.visit('');
+    await this.button('Everyone is here').tap();
+    await this.planBlock(drills.map((name) => ({ name })));
+    await this.button('Go to the court').tap();
+  }
+}

@@ -1,0 +1,163 @@
+import { expect, type Page, test } from 'playwright/test';
+import { Coach } from './coach.ts';
+
+const PLAYERS = ['Pip', 'Juno', 'Odile', 'Bram'];
+
+/** Every record on the phone, read past the app. */
+const records = (page: Page) =>
+  page.evaluate(
+    () =>
+      new Promise<{ kind: string; second?: number; at: number }[]>((resolve, reject) => {
+        const open = indexedDB.open('rally-ledger');
+        open.onerror = () => reject(open.error);
+        open.onsuccess = () => {
+          const all = open.result.transaction('records').objectStore('records').getAll();
+          all.onsuccess = () => resolve(all.result);
+        };
+      }),
+  );
+
+const timeLeft = async (page: Page) => {
+  const [minutes = 0, seconds = 0] = ((await page.getByRole('timer').textContent()) ?? '')
+    .split(':')
+    .map(Number);
+  return 60 * minutes + seconds;
+};
+
+test('two fingers on two tiles at once count twice', async ({ page, context }) => {
+  const coach = new Coach(page);
+  await coach.reachCourt(PLAYERS, ['Mini rally']);
+  await coach.start();
+  const boxes = await Promise.all(
+    ['Pip', 'Odile'].map((player) => coach.tile(player).boundingBox()),
+  );
+  const touchPoints = boxes.map((box, id) => ({
+    x: (box?.x ?? 0) + (box?.width ?? 0) / 2,
+    y: (box?.y ?? 0) + (box?.height ?? 0) / 2,
+    id,
+  }));
+  const session = await context.newCDPSession(page);
+  await session.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints });
+  await session.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+  for (const player of ['Pip', 'Odile']) {
+    await expect(coach.tile(player)).toHaveAccessibleName(/: 1 set$/);
+  }
+  await coach.saved();
+  expect((await records(page)).filter((record) => record.kind === 'mark')).toHaveLength(2);
+});
+
+test('a reload in mid-round opens on that round with the right time and all marks', async ({
+  page,
+}) => {
+  const start = new Date('2026-11-24T16:30:00');
+  await page.clock.install({ time: start });
+  const coach = new Coach(page);
+  await coach.reachCourt(PLAYERS, ['Mini rally']);
+  await coach.start();
+  const begun = await timeLeft(page);
+  for (let mark = 0; mark < 5; mark++) {
+    await page.clock.fastForward(6_000);
+    await coach.mark('Pip');
+  }
+  await coach.mark('Odile');
+  await coach.saved();
+  const left = await timeLeft(page);
+  expect(begun - left).toBeGreaterThanOrEqual(30);
+
+  await page.reload();
+  await expect(coach.tile('Pip')).toHaveAccessibleName(/: 5 sets$/);
+  await expect(coach.tile('Odile')).toHaveAccessibleName(/: 1 set$/);
+  expect(Math.abs((await timeLeft(page)) - left)).toBeLessThanOrEqual(5);
+  await page.clock.fastForward(110_000);
+  await expect(coach.button('Put counts right')).toBeVisible();
+});
+
+test('a pause stops the clock, thirty seconds can be added, and the back gesture leads nowhere while it runs', async ({
+  page,
+}) => {
+  await page.clock.install({ time: new Date('2026-11-24T16:30:00') });
+  const coach = new Coach(page);
+  await coach.reachCourt(PLAYERS, ['Mini rally']);
+  await coach.start();
+  await page.clock.fastForward(20_000);
+  await page.goBack();
+  await expect(page.getByRole('timer')).toBeVisible();
+  await coach.button('Pause').tap();
+  const paused = await timeLeft(page);
+  await page.clock.fastForward(60_000);
+  expect(await timeLeft(page)).toBe(paused);
+  await coach.button('Go on').tap();
+  await coach.button('Thirty more seconds').tap();
+  await expect.poll(() => timeLeft(page)).toBeGreaterThan(paused + 25);
+  await page.clock.fastForward(paused * 1000);
+  await expect(coach.button('Put counts right')).toHaveCount(0);
+  await page.clock.fastForward(30_000);
+  await expect(coach.button('Put counts right')).toBeVisible();
+});
+
+test('a set too soon after the one before is shown as doubtful and settle can strike it', async ({
+  page,
+}) => {
+  await page.clock.install({ time: new Date('2026-11-24T16:30:00') });
+  const coach = new Coach(page);
+  await coach.reachCourt(PLAYERS, ['Mini rally']);
+  await coach.start();
+  await page.clock.fastForward(10_000);
+  await coach.mark('Pip');
+  await coach.mark('Pip');
+  await expect(coach.tile('Pip')).toContainText('1 doubtful');
+  await expect(coach.tile('Pip')).toHaveAccessibleName(/: 2 sets$/);
+  await coach.button('Stop').tap();
+  await coach.button('Stop now?').tap();
+  await coach.button('Put counts right').tap();
+  await coach.button('Does not').tap();
+  await expect(page.locator('.settle-count output').first()).toHaveText('1');
+});
+
+test('a round passed over can be settled later the same day', async ({ page }) => {
+  await page.clock.install({ time: new Date('2026-11-24T16:30:00') });
+  const coach = new Coach(page);
+  await coach.reachCourt(PLAYERS, ['Mini rally', 'Soft volleys']);
+  await coach.start();
+  await page.clock.fastForward(125_000);
+  await coach.button('Put counts right').tap();
+  await coach.button('Skip, settle later today').tap();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Soft volleys');
+  await coach.button('Back').tap();
+  await page.getByRole('link', { name: 'Round 1: Mini rally' }).tap();
+  await coach.button(/^One set more for Pip/).tap();
+  await coach.button('Done').tap();
+  await expect(page.getByRole('listitem').filter({ hasText: 'Round 1: Mini rally' })).toContainText(
+    'settled',
+  );
+});
+
+test('a real round of two minutes with forty marks is recorded as 120 s to a tenth', async ({
+  page,
+}) => {
+  test.setTimeout(240_000);
+  const coach = new Coach(page);
+  await coach.reachCourt(PLAYERS, ['Mini rally']);
+  const before = Date.now();
+  await coach.start();
+  for (let mark = 0; mark < 40; mark++) {
+    await coach.mark(mark % 2 === 0 ? 'Pip' : 'Odile');
+    await page.waitForTimeout(Math.max(0, before + (mark + 1) * 2_900 - Date.now()));
+  }
+  // When the horn went by the wall, as the page itself saw it.
+  await expect(coach.button('Put counts right')).toBeVisible({ timeout: 15_000 });
+  const heard = Date.now();
+  await coach.saved();
+  const all = await records(page);
+  const started = all.find((record) => record.kind === 'clock-started')?.at ?? 0;
+  expect(all.filter((record) => record.kind === 'mark')).toHaveLength(40);
+  // The entry's own start to the horn that was seen: a look every tenth of a second, and the
+  // test's own way of seeing it, lie between.
+  expect((heard - started) / 1000).toBeGreaterThanOrEqual(119.9);
+  expect((heard - started) / 1000).toBeLessThan(121.5);
+  for (const mark of all.filter((record) => record.kind === 'mark')) {
+    expect(Math.abs((mark.second ?? 0) - (mark.at - started) / 1000)).toBeLessThan(0.1);
+  }
+  await coach.button('Put counts right').tap();
+  await expect(page.getByText('120 s of live clock')).toBeVisible();
+});
