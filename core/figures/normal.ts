@@ -14,9 +14,6 @@ const TAIL = [
   1.7054866572266912e-14, 1.5123653278115068e-15,
 ];
 
-/** Where the smaller tail is less than the smallest double. */
-const UNDERFLOW = 38.6;
-
 /** e^{x²/2} Φ(−x) for 0 ≤ x < Infinity, by Clenshaw's recurrence. */
 function scaledTail(x: number): number {
   const y = (x - 4) / (x + 4);
@@ -33,12 +30,11 @@ function scaledTail(x: number): number {
 /**
  * The standard normal distribution function Φ(x): the chance that a standard normal value is at most
  * x. Relative error below 1e-12 from x = −37.5 (4.6e-308) upwards; further out the result is among the
- * doubles that hold fewer digits, and below −38.6 it is 0. NaN is a RangeError.
+ * doubles that hold fewer digits, and below −38.5 it is 0. NaN is a RangeError.
  */
 export function phi(x: number): number {
   if (Number.isNaN(x)) throw new RangeError('x must be a number');
-  if (x < -UNDERFLOW) return 0;
-  if (x > UNDERFLOW) return 1;
+  if (Math.abs(x) === Infinity) return x > 0 ? 1 : 0;
   const tail = Math.exp((-x * x) / 2) * scaledTail(Math.abs(x));
   return x < 0 ? tail : 1 - tail;
 }
