@@ -314,7 +314,8 @@ export const en = {
     emptyNow: 'No practice yet this week. It starts on Today, with who is here.',
     toLast: 'To the week of the last practice',
     there: 'Who was there',
-    thereCount: (players: number) => count(players, 'player', 'players'),
+    thereNames: (players: number, names: string) =>
+      `${count(players, 'player', 'players')}: ${names}.`,
     nobody: 'Nobody was marked as here.',
     away: (names: string) => `Not there this week: ${names}.`,
     byPlayer: 'By player',
@@ -342,7 +343,7 @@ export const en = {
     shared: 'Handed over.',
     saved: (file: string) => `Saved as ${file}.`,
     asText: 'No file there? Show it as text',
-    text: 'This phone neither shares nor saves the file. Copy the table from here:',
+    text: 'No file was handed over. Copy the table from here:',
     textLabel: 'The week as a table',
     copy: 'Copy',
     copied: 'Copied.',

@@ -1,0 +1,114 @@
+import { useEffect, useRef } from 'preact/hooks';
+import { sumTouches } from '../../core/figures/counted.ts';
+import { lastDay } from '../../core/figures/last-day.ts';
+import { byPlayer } from '../../core/figures/totals.ts';
+import { ownDay } from '../../core/figures/usual.ts';
+import type { Summary } from '../../core/summary.ts';
+import { currentRound, isRunning } from '../actions.ts';
+import { today } from '../device/clock.ts';
+import { prefs, setPrefs } from '../device/prefs.ts';
+import { history, openPractice, squad, summaries } from '../ledger.ts';
+import { Bar } from '../parts/bar.tsx';
+import { Button } from '../parts/button.tsx';
+import { playerName } from '../parts/names.ts';
+import { Reading } from '../parts/reading.tsx';
+import { words } from '../words/words.ts';
+import { HoldButton } from './hold-button.tsx';
+import { OwnDrill } from './own-drill.tsx';
+import './player.css';
+
+/**
+ * One player's own day, and nobody else's. Handed to the player it is all that the phone shows:
+ * nothing on it can be changed and nothing leads away, until the coach takes the phone back.
+ */
+export function PlayerScreen({ player }: { player: string }) {
+  const t = words.value.player;
+  const handed = prefs.value.handedTo !== undefined;
+  const known = squad.value.has(player);
+  const day = known ? lastDay(played(), player) : undefined;
+  return (
+    <>
+      <main class="page">
+        <header class="player-head">
+          <Name handed={handed}>{playerName(player)}</Name>
+          {day && (
+            <p class="faint">
+              {day.day.date === today() ? t.today : words.value.date(day.day.date)}
+            </p>
+          )}
+        </header>
+        {!handed && known && (
+          <div class="stack">
+            <Button onClick={() => setPrefs({ handedTo: player })}>
+              <span class="break">{t.hand(playerName(player))}</span>
+            </Button>
+            <p class="small faint">{t.handNote}</p>
+          </div>
+        )}
+        {!known ? (
+          <p>{t.notHere}</p>
+        ) : history.value === undefined ? (
+          <Reading />
+        ) : day ? (
+          <OwnDay day={day.day} earlier={day.earlier} player={player} />
+        ) : (
+          <p>{t.nothing}</p>
+        )}
+        {handed && (
+          <HoldButton hint={t.hold} onHeld={() => setPrefs({ handedTo: undefined })}>
+            {t.takeBack}
+          </HoldButton>
+        )}
+      </main>
+      {!handed && <Bar />}
+    </>
+  );
+}
+
+/** A round that is still being played stands beside nothing: half a round is not a slow one. */
+function played(): Summary[] {
+  const round = currentRound(openPractice.value);
+  const running = isRunning(round) ? round?.id : undefined;
+  return summaries.value.map((summary) => ({
+    ...summary,
+    rounds: summary.rounds.filter(({ id }) => id !== running),
+  }));
+}
+
+/** The page begins again at its name when the phone changes hands. */
+function Name({ children, handed }: { children: string; handed: boolean }) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  const before = useRef(handed);
+  useEffect(() => {
+    if (before.current === handed) return;
+    before.current = handed;
+    heading.current?.focus();
+    scrollTo(0, 0);
+  }, [handed]);
+  return (
+    <h1 class="break" ref={heading} tabIndex={-1}>
+      {children}
+    </h1>
+  );
+}
+
+function OwnDay({ day, earlier, player }: { day: Summary; earlier: Summary[]; player: string }) {
+  const t = words.value.player;
+  const works = ownDay(earlier, day, player);
+  const touches = sumTouches(byPlayer([day]).get(player)?.touches ?? {});
+  return (
+    <>
+      <section class="part" aria-labelledby="touches">
+        <h2 id="touches">{t.touches}</h2>
+        <p class="own-total">
+          <b class="number">{words.value.number(touches)}</b> {t.counted}
+        </p>
+        <p>{t.countedNote}</p>
+      </section>
+      {works.map((work) => (
+        <OwnDrill key={`${work.drill} ${work.terms.rule} ${work.terms.size}`} work={work} />
+      ))}
+      {works.some((work) => work.usual !== undefined) && <p class="faint">{t.beside}</p>}
+    </>
+  );
+}

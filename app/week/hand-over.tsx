@@ -1,0 +1,103 @@
+import { useRef, useState } from 'preact/hooks';
+import { toCsv } from '../../core/exchange/csv.ts';
+import { initials } from '../../core/exchange/initials.ts';
+import { tallyRows } from '../../core/exchange/tallies.ts';
+import type { Summary } from '../../core/summary.ts';
+import { prefs, setPrefs } from '../device/prefs.ts';
+import { copyText, type Handed, shareFile } from '../device/share.ts';
+import { squad } from '../ledger.ts';
+import { Button } from '../parts/button.tsx';
+import { playerName } from '../parts/names.ts';
+import { drillName } from '../words/drill-text.ts';
+import { words } from '../words/words.ts';
+
+/**
+ * Spreadsheets on Windows take a CSV without it for the old one-byte encoding and garble every
+ * accented name; programs that read CSV drop it.
+ */
+const BYTE_ORDER_MARK = '\uFEFF';
+
+/** The week as a table, through the phone's share sheet, as a download, or as text to copy. */
+export function HandOver({ practices, name }: { practices: Summary[]; name: string }) {
+  const t = words.value.week;
+  const [handed, setHanded] = useState<Handed>();
+  const fileName = `rally-ledger-${name}.csv`;
+  const handOver = () => {
+    const csv = BYTE_ORDER_MARK + tableOf(practices);
+    void shareFile(new File([csv], fileName, { type: 'text/csv' })).then(setHanded);
+  };
+  return (
+    <section class="part no-print" aria-labelledby="export">
+      <h2 id="export">{t.export}</h2>
+      <p>{t.exportNote}</p>
+      <Naming />
+      <Button as="main" onClick={handOver}>
+        {t.handOver}
+      </Button>
+      <div class="stack" role="status">
+        {handed === 'shared' && <p>{t.shared}</p>}
+        {handed === 'saved' && <p class="break">{t.saved(fileName)}</p>}
+        {handed === 'text' && <p>{t.text}</p>}
+      </div>
+      {handed === 'saved' && (
+        <Button as="quiet" onClick={() => setHanded('text')}>
+          {t.asText}
+        </Button>
+      )}
+      {handed === 'text' && <TextToCopy text={tableOf(practices)} />}
+      <Button onClick={() => print()}>{t.print}</Button>
+    </section>
+  );
+}
+
+function tableOf(practices: Summary[]): string {
+  const short = initials(new Map([...squad.value].map(([id, player]) => [id, player.name])));
+  return toCsv(
+    tallyRows(practices, {
+      player: (id) => (prefs.value.initials && short.get(id)) || playerName(id),
+      drill: drillName,
+    }),
+  );
+}
+
+function Naming() {
+  const t = words.value.week;
+  const ways = [
+    [false, t.nicknames],
+    [true, t.initials],
+  ] as const;
+  return (
+    <fieldset class="naming">
+      <legend>{t.called}</legend>
+      {ways.map(([short, name]) => (
+        <label key={name}>
+          <input
+            type="radio"
+            name="naming"
+            checked={prefs.value.initials === short}
+            onChange={() => setPrefs({ initials: short })}
+          />
+          {name}
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+function TextToCopy({ text }: { text: string }) {
+  const t = words.value.week;
+  const area = useRef<HTMLTextAreaElement>(null);
+  const [copied, setCopied] = useState<boolean>();
+  const copy = async () => {
+    const done = await copyText(text);
+    if (!done) area.current?.select();
+    setCopied(done);
+  };
+  return (
+    <div class="stack">
+      <textarea ref={area} class="csv" aria-label={t.textLabel} readOnly rows={8} value={text} />
+      <Button onClick={copy}>{t.copy}</Button>
+      <p role="status">{copied === undefined ? '' : copied ? t.copied : t.marked}</p>
+    </div>
+  );
+}

@@ -1,0 +1,104 @@
+import { isoWeek, type Week, weekDays, weekStep } from '../../core/exchange/week.ts';
+import { readWeekName, weekName } from '../../core/exchange/week-name.ts';
+import type { Summary } from '../../core/summary.ts';
+import { today } from '../device/clock.ts';
+import { history, summaries } from '../ledger.ts';
+import { Bar } from '../parts/bar.tsx';
+import { Button } from '../parts/button.tsx';
+import { Messages } from '../parts/messages.tsx';
+import { Reading } from '../parts/reading.tsx';
+import { go, href } from '../route.ts';
+import { words } from '../words/words.ts';
+import { Attendance } from './attendance.tsx';
+import { DrillTable } from './drill-table.tsx';
+import { HandOver } from './hand-over.tsx';
+import { PlayerTable } from './player-table.tsx';
+import './week.css';
+import './print.css';
+
+/** A week of practices on one page; an address that names no week shows the present one. */
+export function WeekScreen({ week }: { week?: string | undefined }) {
+  const t = words.value.week;
+  const shown = readWeekName(week ?? '') ?? isoWeek(today());
+  const days = weekDays(shown.year, shown.week);
+  const practices = summaries.value.filter(({ date }) => days.includes(date));
+  return (
+    <>
+      <main class="page">
+        <header class="week-head">
+          <h1>{t.title(shown.week)}</h1>
+          <p class="faint">{t.span(days[0] ?? '', days[6] ?? '')}</p>
+        </header>
+        <Ways from={shown} />
+        <Messages />
+        {history.value === undefined ? (
+          <Reading />
+        ) : practices.length === 0 ? (
+          <Empty now={days.includes(today())} />
+        ) : (
+          <Sheet key={weekName(shown)} practices={practices} name={weekName(shown)} />
+        )}
+      </main>
+      <Bar />
+    </>
+  );
+}
+
+function Ways({ from }: { from: Week }) {
+  const t = words.value.week;
+  const to = (by: number) => href('week', weekName(weekStep(from, by)));
+  const isNow = weekName(from) === weekName(isoWeek(today()));
+  return (
+    <nav class="week-ways no-print" aria-label={t.weeks}>
+      <a class="button" href={to(-1)} aria-label={t.before}>
+        ←
+      </a>
+      {isNow ? (
+        <span class="week-now">{t.now}</span>
+      ) : (
+        <a class="button week-now" href={href('week')}>
+          {t.now}
+        </a>
+      )}
+      <a class="button" href={to(1)} aria-label={t.after}>
+        →
+      </a>
+    </nav>
+  );
+}
+
+function Empty({ now }: { now: boolean }) {
+  const t = words.value.week;
+  const last = summaries.value.at(-1);
+  return (
+    <section class="part">
+      <p>{now ? t.emptyNow : t.empty}</p>
+      {now && (
+        <Button as="main" onClick={() => go()}>
+          {words.value.court.toToday}
+        </Button>
+      )}
+      {last && <Button onClick={() => go('week', weekName(isoWeek(last.date)))}>{t.toLast}</Button>}
+    </section>
+  );
+}
+
+function Sheet({ practices, name }: { practices: Summary[]; name: string }) {
+  const played = practices.some(({ rounds }) => rounds.length > 0);
+  return (
+    <>
+      <Attendance practices={practices} />
+      {played ? (
+        <>
+          <PlayerTable practices={practices} />
+          <DrillTable practices={practices} />
+          <HandOver practices={practices} name={name} />
+        </>
+      ) : (
+        <section class="part">
+          <p>{words.value.week.noRounds}</p>
+        </section>
+      )}
+    </>
+  );
+}
