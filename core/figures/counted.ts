@@ -58,7 +58,7 @@ export const restingIn = (players: readonly string[], set: number): string | und
 function setsInRole(sets: number, players: number, place: number, role: 0 | 1): number {
   if (players === 2) return place === role ? sets : 0;
   const first = (place - role + players) % players; // the first set in which the turn comes round
-  return sets > first ? Math.floor((sets - 1 - first) / players) + 1 : 0;
+  return Math.floor((sets - first + players - 1) / players);
 }
 
 /** The shots that a role strikes in one set, by stroke. */

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { countingRules, strokes, type Terms } from '../../../core/drill.ts';
 import {
   addTouches,
+  restingIn,
   shares,
   sumTouches,
   type Touches,
@@ -101,6 +102,17 @@ describe('the shares of a trio', () => {
       { player: 'b', sets: 3, touches: { lob: 1, overhead: 2 }, time: 2 / 3 },
       { player: 'c', sets: 2, touches: { lob: 1, overhead: 1 }, time: 2 / 3 },
     ]);
+  });
+
+  test('have the one rest whose turn it is, set by set', () => {
+    const trio = ['a', 'b', 'c'];
+    for (let set = 0; set < 9; set++) {
+      const until = playedOut(lobTerms, trio, set).rested;
+      const after = playedOut(lobTerms, trio, set + 1).rested;
+      const resting = trio.filter((player) => after.get(player)! > until.get(player)!);
+      expect([restingIn(trio, set)]).toEqual(resting);
+      expect(restingIn(['a', 'b'], set)).toBeUndefined();
+    }
   });
 
   test('let everyone rest as often as the others, to within one set', () => {
