@@ -178,7 +178,11 @@ describe('isDate', () => {
         return false;
       }
     };
-    fc.assert(fc.property(anyDigits, (text) => expect(isDate(text)).toBe(hasWeek(text))));
+    fc.assert(
+      fc.property(anyDigits, (text) => {
+        expect(isDate(text)).toBe(hasWeek(text));
+      }),
+    );
   });
 
   test('what only looks like a date is none', () => {
