@@ -70,6 +70,21 @@ export class Store {
     });
   }
 
+  /** Puts a whole ledger in the place of whatever was there: all or nothing. */
+  async replace(
+    standing: readonly Entry[],
+    practices: readonly { summary: Summary; entries: readonly Entry[] }[],
+  ): Promise<void> {
+    await this.#use('readwrite', (store) => {
+      store.clear();
+      for (const entry of standing) store.put(entry, key.entry(entry));
+      for (const { summary, entries } of practices) {
+        store.put({ entries }, key.packed(summary.practice));
+        store.put(summary, key.summary(summary.date, summary.practice));
+      }
+    });
+  }
+
   /** Summaries of the packed practices from one date to another, both included, oldest first. */
   async summaries(from: string, to: string): Promise<Summary[]> {
     const found = await this.#use('readonly', (store) =>

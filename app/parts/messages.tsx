@@ -3,6 +3,7 @@ import { prefs } from '../device/prefs.ts';
 import { newVersion, takeNewVersion } from '../device/worker.ts';
 import { hurt, openPractice, trouble } from '../ledger.ts';
 import { removeDemo } from '../settings/demo.ts';
+import { DemoState } from '../settings/demo-state.tsx';
 import { words } from '../words/words.ts';
 import { Button } from './button.tsx';
 import { Notice } from './notice.tsx';
@@ -20,9 +21,12 @@ export function Messages() {
         </Notice>
       )}
       {prefs.value.demo && (
-        <Notice>
-          {t.demoBanner} <Button onClick={removeDemo}>{t.removeDemo}</Button>
-        </Notice>
+        <>
+          <Notice>
+            {t.demoBanner} <Button onClick={removeDemo}>{t.removeDemo}</Button>
+          </Notice>
+          <DemoState />
+        </>
       )}
     </>
   );

@@ -19,6 +19,7 @@ import { Pairs } from '../parts/pairs.tsx';
 import { Presence } from '../parts/presence.tsx';
 import { go, href } from '../route.ts';
 import { startDemo } from '../settings/demo.ts';
+import { DemoState } from '../settings/demo-state.tsx';
 import { drillName, textOf } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';
 
@@ -49,6 +50,7 @@ function FirstSteps() {
         {t.addPlayers}
       </Button>
       <Button onClick={startDemo}>{t.tryDemo}</Button>
+      <DemoState />
     </section>
   );
 }

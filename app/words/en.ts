@@ -4,6 +4,7 @@ import { drills } from './drills.en.ts';
 
 const number = new Intl.NumberFormat('en');
 const one = new Intl.NumberFormat('en', { maximumFractionDigits: 1 });
+const two = new Intl.NumberFormat('en', { maximumFractionDigits: 2, useGrouping: false });
 const plural = new Intl.PluralRules('en');
 const day = new Intl.DateTimeFormat('en', {
   weekday: 'long',
@@ -19,6 +20,9 @@ const span = new Intl.DateTimeFormat('en', {
 });
 const list = new Intl.ListFormat('en', { type: 'conjunction' });
 
+/** A length whose number and unit stay on one line. */
+const metres = (m: number) => `${two.format(m)}\u00a0m`;
+
 const count = (n: number, single: string, many: string) =>
   `${number.format(n)} ${plural.select(n) === 'one' ? single : many}`;
 
@@ -29,6 +33,7 @@ export const en = {
   unknownPlayer: 'unknown player',
   number: (n: number) => number.format(n),
   decimal: (n: number) => one.format(n),
+  hundredths: (n: number) => two.format(n),
   /** A date YYYY-MM-DD as people say it. */
   date: (date: string) => day.format(new Date(`${date}T00:00:00Z`)),
   list: (items: string[]) => list.format(items),
@@ -75,6 +80,15 @@ export const en = {
   takeNewVersion: 'Take it in',
   demoBanner: 'Demo: an invented squad. Nothing here is real, and your own ledger is untouched.',
   removeDemo: 'Remove the demo',
+  demoStates: {
+    coming: 'A squad and its season are being invented …',
+    unsaved:
+      'Some marks are not saved yet. The demo can be loaded as soon as they are; keep this page open.',
+    failed:
+      'The demo could not be loaded: the phone refused to save it, or a part of the app was not there yet. Your own ledger is untouched.',
+    stays:
+      'The phone did not let the demo be removed. Close other windows of the app and try again.',
+  },
   notLoaded:
     'This part of the app could not be loaded. Your counts are safe; open the app again with a network.',
   back: 'Back',
@@ -164,7 +178,7 @@ export const en = {
     over: 'Time',
     stopped: 'Stopped',
     settle: 'Put counts right',
-    takeBack: 'Take back',
+    takeBack: '−1',
     takeBackOf: (names: string) => `Take back the last set of ${names}`,
     countOf: (names: string, sets: number) => `${names}: ${count(sets, 'set', 'sets')}`,
     saved: 'saved',
@@ -205,6 +219,161 @@ export const en = {
     live: (seconds: number) => `${one.format(seconds)} s of live clock`,
     none: 'This round is not on this phone, or was not played yet.',
     sets: 'sets',
+  },
+  drill: {
+    notHere: 'This drill is not on this phone, or was taken out of the library.',
+    toBlock: 'To the block',
+    change: 'Change',
+    yours: 'Your version of a drill that came with the app.',
+    family: 'Family',
+    counting: 'A set',
+    perCourt: 'Pairs on one court',
+    intention: 'Intention',
+    cue: 'Cue',
+    setup: 'Set out',
+    inSet: 'In one set',
+    role: (role: number, name: string) => `${role + 1} ${name}`,
+    strokes: {
+      groundstroke: (n: number) => count(n, 'groundstroke', 'groundstrokes'),
+      volley: (n: number) => count(n, 'volley', 'volleys'),
+      overhead: (n: number) => count(n, 'overhead', 'overheads'),
+      lob: (n: number) => count(n, 'lob', 'lobs'),
+      serve: (n: number) => count(n, 'serve', 'serves'),
+      return: (n: number) => count(n, 'return', 'returns'),
+    },
+    whoStrikes: 'Whoever strikes it',
+    places: 'Places',
+    leftAndRight: 'Left and right are those of a player on that side who faces the net.',
+    drawn: (name: string) => `The court for ${name}; its places are told below.`,
+    starts: (role: number) => `${role + 1} starts`,
+    recovers: (role: number) => `${role + 1} recovers`,
+    startsAndRecovers: (role: number) => `${role + 1} starts and recovers`,
+    marker: (marker: number) => `Marker ${marker + 1}`,
+    markerFor: {
+      target: 'Target marker',
+      recovery: 'Recovery marker',
+      start: 'Start marker',
+      lane: 'Lane marker',
+    },
+    targetOf: (role: number) => `Target of ${role + 1}`,
+    targetSize: (width: number, length: number) =>
+      `${metres(width)} wide and ${metres(length)} long, its middle`,
+    struck: (shot: number) => `Ball ${shot + 1} is struck`,
+    lands: (shot: number) => `Ball ${shot + 1} lands`,
+    side: { near: 'Side of 1', far: 'Side of 2' },
+    place: {
+      side: { near: 'on the side of 1', far: 'on the side of 2', net: 'at the net' },
+      fromNet: (m: number) => `${metres(m)} from the net`,
+      on: {
+        'service-line': 'on the service line',
+        baseline: 'on the baseline',
+        'singles-sideline': 'in line with the singles sideline',
+        'doubles-sideline': 'in line with the doubles sideline',
+      },
+      beyond: {
+        'service-line': (m: number) => `${metres(m)} behind the service line`,
+        baseline: (m: number) => `${metres(m)} behind the baseline`,
+        'singles-sideline': (m: number) => `${metres(m)} outside the singles sideline`,
+        'doubles-sideline': (m: number) => `${metres(m)} outside the doubles sideline`,
+      },
+      short: {
+        'service-line': (m: number) => `${metres(m)} in front of the service line`,
+        baseline: (m: number) => `${metres(m)} inside the baseline`,
+        'singles-sideline': (m: number) => `${metres(m)} inside the singles sideline`,
+        'doubles-sideline': (m: number) => `${metres(m)} inside the doubles sideline`,
+      },
+      inTheMiddle: 'in line with the centre line',
+      hand: {
+        left: (m: number) => `${metres(m)} left of the centre line`,
+        right: (m: number) => `${metres(m)} right of the centre line`,
+      },
+    },
+    drop: 'Take out of the library',
+    dropSure: 'Take it out now?',
+    dropMeans: 'What was counted with it stays as it was.',
+    putBack: 'Put back the original',
+    putBackSure: 'Put it back now?',
+    putBackMeans: 'Your version is gone then. What was counted with it stays as it was.',
+    inBlock: 'It stands in today’s block. Take it out of the block first.',
+    titleNew: 'A drill of your own',
+    titleChange: 'Change the drill',
+    changeMeans: 'It is this way from now on. What was counted before stays as it was.',
+    unfinished: 'What you wrote last time is still here, not saved yet.',
+    startAgain: 'Start again',
+    name: 'Name',
+    rule: 'How a set is counted',
+    ruleMeans: {
+      'in-a-row': 'So many balls without a miss; a miss starts again.',
+      'in-total': 'So many good balls; a miss does not start again.',
+      sequence: 'A fixed series of shots, played through without a miss.',
+      'on-target': 'Each ball that meets the target, for the player who struck it.',
+    },
+    size: 'Balls in a set',
+    sizeOfSequence: (shots: number) => `A set has ${count(shots, 'shot', 'shots')}: all of these.`,
+    strokeOf: (role: number) => `Stroke of ${role + 1}`,
+    strokeOfBoth: 'Stroke of both',
+    strokeNames: {
+      groundstroke: 'groundstroke',
+      volley: 'volley',
+      overhead: 'overhead',
+      lob: 'lob',
+      serve: 'serve',
+      return: 'return',
+    },
+    shots: 'The shots in their order',
+    whoOf: (shot: number) => `Who strikes shot ${shot + 1}`,
+    strokeOfShot: (shot: number) => `Stroke of shot ${shot + 1}`,
+    removeShot: (shot: number) => `Take out shot ${shot + 1}`,
+    addShot: 'Add a shot',
+    text: 'The drill',
+    roleName: (role: number) => `Name of role ${role + 1}`,
+    onCourt: 'On the court',
+    choose: 'Choose what to put, then touch the court. Or give the metres below it.',
+    things: 'What to put',
+    drawing: 'The court as you have set it out; the fields below say and change the same.',
+    addMarker: '+ Marker',
+    addTarget: '+ Target area',
+    target: 'Target area',
+    targetMirrored: 'This is the target of 1; that of 2 is the like on the other side.',
+    path: 'The ball’s path',
+    pathMeans:
+      'A ball without a place of its own goes from where its striker starts to where the partner starts.',
+    fromNet: 'From the net, m',
+    fromCentre: 'From the centre, m',
+    less: (what: string) => `${what}: a tenth less`,
+    more: (what: string) => `${what}: a tenth more`,
+    half: 'Side of the net',
+    hand: 'To the',
+    hands: { left: 'left', right: 'right' },
+    use: 'What it is for',
+    uses: { target: 'target', recovery: 'recovery', start: 'start', lane: 'lane' },
+    width: 'Width, m',
+    length: 'Length, m',
+    without: {
+      marker: 'Take this marker out',
+      target: 'Take the target area out',
+      struck: 'From where its striker starts',
+      lands: 'To where the partner starts',
+    },
+    refused: {
+      off: 'That is too far off the court.',
+      side: {
+        near: 'That belongs below the net in the drawing.',
+        far: 'That belongs above the net in the drawing.',
+      },
+    },
+    faults: {
+      empty: 'Give the drill a name.',
+      long: (letters: number) => `Too long: up to ${number.format(letters)} letters fit.`,
+      number: 'Give metres as a number, such as 1.5.',
+      off: 'That is too far off the court: up to 3.3 m outside its lines are drawn.',
+      outside: 'The target area must lie inside the lines, on one side of the net.',
+      size: 'A target area is up to 12 m wide and long, and more than nothing.',
+      shots: 'A sequence has 2 to 12 shots: add them in their order.',
+      unfit: 'This cannot be kept as a drill.',
+    },
+    toMend: (fields: string) => `Not saved yet. To put right: ${fields}.`,
+    save: 'Save',
   },
   squad: {
     title: 'Squad',
@@ -348,5 +517,50 @@ export const en = {
     copy: 'Copy',
     copied: 'Copied.',
     marked: "The table is marked: copy it with the phone's own menu.",
+  },
+  settings: {
+    title: 'Settings',
+    squad: 'The squad',
+    drills: 'Write a drill of your own',
+    looks: 'On this phone',
+    theme: 'Light or dark',
+    themes: { phone: 'as the phone has it', light: 'light, for the sun', dark: 'dark' },
+    sound: 'Sound at 30 seconds and at the end',
+    soundMeans:
+      'Some phones stay mute while their ring switch is off. The screen shows both signs in any case.',
+    initials: 'Initials in place of nicknames in everything that leaves this phone',
+    initialsMean: 'For tables, cards and pages that you export or share.',
+    homeScreen: 'On the home screen',
+    installed: 'The app is on your home screen. It opens there without a network.',
+    whyInstall:
+      'From the home screen the app opens like any other, full-size and without a network. It is best put there before the first practice.',
+    install: 'Put it on the home screen',
+    apple: 'iPhone and iPad',
+    appleHow:
+      'Open this page in Safari, tap Share (the square with an arrow), then “Add to Home Screen”.',
+    appleWhy:
+      'Safari clears the data of a page that was not opened for seven days; an app on the home screen is left alone. There it starts with an empty ledger of its own.',
+    android: 'Android',
+    androidHow:
+      'Open the browser’s menu (the three dots), then “Install app” or “Add to Home screen”.',
+    keeping: 'Your data',
+    promises: [
+      'Every count stays on this phone. Nothing is sent to anyone; something leaves only when you share it.',
+      'There is no account and no measuring of what you do, and nothing is fetched from anywhere but where the app came from.',
+      'Players are nicknames, and they are never ranked.',
+    ],
+    space: 'When the phone runs short of space',
+    kept: {
+      yes: 'This browser has promised to keep the ledger, also when space runs short.',
+      no: 'This browser has not promised to keep the ledger when space runs short. That is normal: most promise it only to an app that is on the home screen or opened often. Nothing is lost as long as there is room.',
+      unknown: 'This browser does not say whether it keeps the ledger when space runs short.',
+    },
+    askToKeep: 'Ask it to promise',
+    demo: 'The demo',
+    demoMeans:
+      'An invented squad with a season of twelve weeks, to look around in. It is kept apart: your own ledger stays as it is.',
+    loadDemo: 'Load the demo',
+    about: 'This app',
+    version: (version: string) => `Rally Ledger ${version}`,
   },
 };

@@ -1,0 +1,59 @@
+import { signal } from '@preact/signals';
+import { addDays } from '../../core/exchange/week.ts';
+import { foldPractice } from '../../core/practice.ts';
+import { summarise } from '../../core/summary.ts';
+import { now, today } from '../device/clock.ts';
+import { setPrefs } from '../device/prefs.ts';
+import { Store } from '../device/store.ts';
+import { unsaved } from '../ledger.ts';
+import { replace } from '../route.ts';
+
+/** The invented ledger's own database: the coach's is never written to. */
+export const DEMO_DATABASE = 'rally-ledger-demo';
+
+/** What there is to say of the demo while it comes or goes. */
+export const demoState = signal<'coming' | 'unsaved' | 'failed' | 'stays' | undefined>(undefined);
+
+/** Invents a season that ended yesterday, and shows it in place of the coach's own ledger. */
+export async function startDemo(): Promise<void> {
+  if (demoState.value === 'coming') return;
+  if (unsaved.value.size > 0) {
+    demoState.value = 'unsaved'; // They are held in this page only, and it is about to be left.
+    return;
+  }
+  demoState.value = 'coming';
+  try {
+    const { DEMO_SEED, season } = await import('../../demo-data/season.ts');
+    const { standing, practices } = season({
+      seed: DEMO_SEED,
+      lastDate: addDays(today(), -1),
+    });
+    const packed = practices.flatMap(({ entries }) => {
+      const practice = foldPractice(entries);
+      return practice ? [{ summary: summarise(practice, now()), entries }] : [];
+    });
+    await new Store(DEMO_DATABASE).replace(standing, packed);
+  } catch {
+    demoState.value = 'failed';
+    return;
+  }
+  show(true);
+}
+
+/** Removes the invented ledger and shows the coach's own again. */
+export async function removeDemo(): Promise<void> {
+  try {
+    await new Store(DEMO_DATABASE).clear();
+  } catch {
+    demoState.value = 'stays';
+    return;
+  }
+  show(false);
+}
+
+/** The ledger is opened at start-up, so the page starts anew, at Today. */
+function show(demo: boolean): void {
+  setPrefs({ demo });
+  replace();
+  location.reload();
+}
