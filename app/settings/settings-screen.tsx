@@ -1,0 +1,159 @@
+import { useEffect } from 'preact/hooks';
+import { version } from '../../package.json';
+import { install, installed, installOffer } from '../device/install.ts';
+import { askToKeep, kept, readKept } from '../device/keep.ts';
+import { prefs, setPrefs } from '../device/prefs.ts';
+import { Bar } from '../parts/bar.tsx';
+import { Button } from '../parts/button.tsx';
+import { Messages } from '../parts/messages.tsx';
+import { href } from '../route.ts';
+import { words } from '../words/words.ts';
+import { startDemo } from './demo.ts';
+import { DemoState } from './demo-state.tsx';
+import './settings.css';
+
+/** How this phone shows things, and what there is to know of the app itself. */
+export function SettingsScreen() {
+  const t = words.value.settings;
+  return (
+    <>
+      <main class="page">
+        <header>
+          <h1>{t.title}</h1>
+        </header>
+        <Messages />
+        <Ways />
+        <Looks />
+        <HomeScreen />
+        <Keeping />
+        <Demo />
+        <section class="part" aria-labelledby="about">
+          <h2 id="about">{t.about}</h2>
+          <p class="faint">{t.version(version)}</p>
+        </section>
+      </main>
+      <Bar />
+    </>
+  );
+}
+
+/** The parts of the app that the bar has no room for. */
+function Ways() {
+  const t = words.value.settings;
+  return (
+    <ul class="ruled settings-ways">
+      <li>
+        <a href={href('squad')}>{t.squad}</a>
+      </li>
+      <li>
+        <a href={href('drill')}>{t.drills}</a>
+      </li>
+    </ul>
+  );
+}
+
+const themes = ['phone', 'light', 'dark'] as const;
+
+function Looks() {
+  const t = words.value.settings;
+  const { theme, sound, initials } = prefs.value;
+  return (
+    <section class="part" aria-labelledby="looks">
+      <h2 id="looks">{t.looks}</h2>
+      <fieldset class="settings-choices">
+        <legend>{t.theme}</legend>
+        {themes.map((each) => (
+          <label key={each}>
+            <input
+              type="radio"
+              name="theme"
+              checked={theme === each}
+              onChange={() => setPrefs({ theme: each })}
+            />
+            {t.themes[each]}
+          </label>
+        ))}
+      </fieldset>
+      <label class="settings-switch">
+        <input
+          type="checkbox"
+          checked={sound}
+          aria-describedby="sound-means"
+          onChange={() => setPrefs({ sound: !sound })}
+        />
+        {t.sound}
+      </label>
+      <p id="sound-means" class="small">
+        {t.soundMeans}
+      </p>
+      <label class="settings-switch">
+        <input
+          type="checkbox"
+          checked={initials}
+          aria-describedby="initials-mean"
+          onChange={() => setPrefs({ initials: !initials })}
+        />
+        {t.initials}
+      </label>
+      <p id="initials-mean" class="small">
+        {t.initialsMean}
+      </p>
+    </section>
+  );
+}
+
+function HomeScreen() {
+  const t = words.value.settings;
+  return (
+    <section class="part" aria-labelledby="home-screen">
+      <h2 id="home-screen">{t.homeScreen}</h2>
+      {installed.value ? (
+        <p>{t.installed}</p>
+      ) : (
+        <>
+          <p>{t.whyInstall}</p>
+          {installOffer.value && <Button onClick={() => void install()}>{t.install}</Button>}
+          <h3>{t.apple}</h3>
+          <p>{t.appleHow}</p>
+          <p class="small">{t.appleWhy}</p>
+          <h3>{t.android}</h3>
+          <p>{t.androidHow}</p>
+        </>
+      )}
+    </section>
+  );
+}
+
+function Keeping() {
+  const t = words.value.settings;
+  useEffect(() => void readKept(), []);
+  return (
+    <section class="part" aria-labelledby="keeping">
+      <h2 id="keeping">{t.keeping}</h2>
+      <ul class="settings-promises">
+        {t.promises.map((promise) => (
+          <li key={promise}>{promise}</li>
+        ))}
+      </ul>
+      <h3>{t.space}</h3>
+      <p role="status">
+        {t.kept[kept.value === undefined ? 'unknown' : kept.value ? 'yes' : 'no']}
+      </p>
+      {kept.value === false && <Button onClick={() => void askToKeep()}>{t.askToKeep}</Button>}
+    </section>
+  );
+}
+
+/** While the demo is shown, every page has its way out at the top. */
+function Demo() {
+  const t = words.value.settings;
+  if (prefs.value.demo) return null;
+  return (
+    <section class="part" aria-labelledby="demo">
+      <h2 id="demo">{t.demo}</h2>
+      <p>{t.demoMeans}</p>
+      <Button onClick={startDemo}>{t.loadDemo}</Button>
+      <DemoState />
+    </section>
+  );
+}
