@@ -4,7 +4,9 @@ import { LONGEST_SECONDS, SHORTEST_SECONDS } from './clock.ts';
 import { Drill, LARGEST_SIZE, Terms } from './drill.ts';
 import { isDate } from './exchange/week.ts';
 import { PlayerFacts, PlayerName } from './squad.ts';
+import { SquadFacts } from './squad-settings.ts';
 import { STAMP, stampTime } from './stamp.ts';
+import { wishes } from './wishes.ts';
 
 /**
  * Every kind of entry that the ledger can hold: the vocabulary of the whole program.
@@ -52,8 +54,17 @@ const standing = {
   'player-returned': entry('player-returned', { player: Id }),
   'drill-written': entry('drill-written', { drill: Drill }),
   'drill-dropped': entry('drill-dropped', { drill: Id }),
+  /** Whether a drill may be proposed: the coach can leave any out without losing it. */
+  'drill-switched': entry('drill-switched', { drill: Id, on: z.boolean() }),
   'block-kept': entry('block-kept', { block: Id, name: PlayerName, plan: Plan }),
   'block-dropped': entry('block-dropped', { block: Id }),
+  /** What the coach wishes of two players, in either order; `none` takes an earlier wish back. */
+  'wish-set': entry('wish-set', {
+    a: Id,
+    b: Id,
+    wish: z.enum([...wishes, 'none']),
+  }).check(z.refine(({ a, b }) => a !== b, { path: ['b'] })),
+  'squad-set': entry('squad-set', SquadFacts),
 };
 
 const practice = { practice: Id };
@@ -73,6 +84,11 @@ const practised = {
     terms: Terms,
     seconds: z.number().check(z.int(), z.minimum(SHORTEST_SECONDS), z.maximum(LONGEST_SECONDS)),
     pairs: z.array(Pair).check(z.minLength(1), z.maxLength(MOST_PAIRS)),
+    /**
+     * Pairs for whom no court is free in this round: they have no tile and no share in its figures,
+     * and are kept so that they come in as they were put together.
+     */
+    waiting: z.optional(z.array(Pair).check(z.maxLength(MOST_PAIRS))),
   }),
   'clock-started': entry('clock-started', round),
   'clock-paused': entry('clock-paused', round),

@@ -16,6 +16,8 @@ export interface Library {
    * dropped one is gone; of a starter drill the coach's version is, and the original is back.
    */
   drills: Map<string, Drill>;
+  /** Drills that the coach has switched off: they stay in the library and are not proposed. */
+  off: Set<string>;
   /** Kept blocks, without the steps whose drill is gone. */
   blocks: Map<string, KeptBlock>;
 }
@@ -25,9 +27,14 @@ const starters = new Map(starterDrills.map((drill) => [drill.id, drill]));
 /** Whether a drill came with the program, the coach's own version of it included. */
 export const isStarter = (drill: string): boolean => starters.has(drill);
 
+/** The drills that may be proposed, in the library's order: each until it is switched off. */
+export const drillsOn = ({ drills, off }: Library): Drill[] =>
+  [...drills.values()].filter((drill) => !off.has(drill.id));
+
 /** The drills and kept blocks that the coach can choose from, of entries sorted by id. */
 export function foldLibrary(entries: Iterable<Entry>): Library {
   const drills = new Map(starters);
+  const off = new Set<string>();
   const blocks = new Map<string, KeptBlock>();
   for (const entry of entries) {
     switch (entry.kind) {
@@ -40,6 +47,10 @@ export function foldLibrary(entries: Iterable<Entry>): Library {
         else drills.delete(entry.drill);
         break;
       }
+      case 'drill-switched':
+        if (entry.on) off.delete(entry.drill);
+        else off.add(entry.drill);
+        break;
       case 'block-kept':
         blocks.set(entry.block, { id: entry.block, name: entry.name, plan: entry.plan });
         break;
@@ -52,5 +63,5 @@ export function foldLibrary(entries: Iterable<Entry>): Library {
     const steps = block.plan.steps.filter((step) => drills.has(step.drill));
     blocks.set(id, { ...block, plan: { ...block.plan, steps } });
   }
-  return { drills, blocks };
+  return { drills, off, blocks };
 }

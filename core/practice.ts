@@ -49,6 +49,8 @@ export interface Round {
   /** Seconds by which the phone's clock jumped in mid-round: its length wants a look. */
   doubted?: number;
   tallies: Tally[];
+  /** Pairs that sit this round out because no court is free. */
+  waiting?: Pair[];
 }
 
 /** A round with every mark that was tapped in it. */
@@ -246,6 +248,7 @@ function finish(round: Draft): OpenRound {
     left: round.left,
     ...(round.doubted !== undefined && { doubted: round.doubted }),
     tallies,
+    ...(set.waiting && { waiting: set.waiting }),
     marks,
   };
 }

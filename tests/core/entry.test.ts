@@ -37,8 +37,11 @@ const sayings: { [K in Kind]: Extract<Saying, { kind: K }> } = {
     },
   },
   'drill-dropped': { kind: 'drill-dropped', drill: 'd1' },
+  'drill-switched': { kind: 'drill-switched', drill: 'd1', on: false },
   'block-kept': { kind: 'block-kept', block: 'b1', name: 'Monday', plan: emptyPlan },
   'block-dropped': { kind: 'block-dropped', block: 'b1' },
+  'wish-set': { kind: 'wish-set', a: 'p1', b: 'p2', wish: 'together' },
+  'squad-set': { kind: 'squad-set', size: 'middle', courts: 2, units: 'feet' },
   'practice-opened': { kind: 'practice-opened', practice: PRACTICE, date: '2026-03-02' },
   'player-came': { kind: 'player-came', practice: PRACTICE, player: 'p1' },
   'player-left': { kind: 'player-left', practice: PRACTICE, player: 'p1' },
@@ -78,7 +81,7 @@ describe('an entry of this version', () => {
 
   test.each(everySaying)('of the kind $kind never does without a field it needs', (saying) => {
     const entry: Record<string, unknown> = made(saying);
-    const optional = new Set(['level', 'hand', 'player', 'name']);
+    const optional = new Set(['level', 'hand', 'player', 'name', 'courts']);
     const must = Object.keys(entry).filter(
       (field) =>
         !(optional.has(field) && readEntry({ ...entry, [field]: undefined }).as === 'entry'),
@@ -175,12 +178,20 @@ describe('a record that is hurt', () => {
     [wrong('player-added', { name: 'x'.repeat(10_000) }), 'name'],
     [wrong('player-added', { level: 11 }), 'level'],
     [wrong('player-added', { hand: 'both' }), 'hand'],
+    [wrong('drill-switched', { on: 'yes' }), 'on'],
+    [wrong('wish-set', { wish: 'apart?' }), 'wish'],
+    [wrong('wish-set', { b: 'p1' }), 'b'],
+    [wrong('squad-set', { size: 'tiny' }), 'size'],
+    [wrong('squad-set', { courts: 0 }), 'courts'],
+    [wrong('squad-set', { courts: 13 }), 'courts'],
+    [wrong('squad-set', { units: 'yards' }), 'units'],
     [wrong('practice-opened', { date: '2.3.2026' }), 'date'],
     [wrong('practice-opened', { date: '2026-02-30' }), 'date'],
     [wrong('practice-opened', { date: '2026-13-01' }), 'date'],
     [wrong('practice-opened', { date: '0000-01-01' }), 'date'],
     [wrong('round-set', { seconds: 29 }), 'seconds'],
     [wrong('round-set', { pairs: [] }), 'pairs'],
+    [wrong('round-set', { waiting: [{ letter: 'B', players: ['p3'] }] }), 'waiting.0.players'],
     [wrong('round-set', { terms: termsWith({ size: 0 }) }), 'terms.size'],
     [wrong('block-planned', { plan: { ...emptyPlan, steps: [{}] } }), 'plan.steps.0.drill'],
     [

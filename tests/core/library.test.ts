@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Plan } from '../../core/block.ts';
 import type { Drill } from '../../core/drill.ts';
 import type { Saying } from '../../core/entry.ts';
-import { foldLibrary, isStarter } from '../../core/library.ts';
+import { drillsOn, foldLibrary, isStarter } from '../../core/library.ts';
 import { starterDrills } from '../../core/starter-drills.ts';
 import { teller } from './told.ts';
 
@@ -53,6 +53,20 @@ describe('the library', () => {
     expect(fold(write(changed), drop(starter.id), write(changed)).drills.get(starter.id)).toEqual(
       changed,
     );
+  });
+
+  test('proposes every drill until it is switched off, and again once it is switched on', () => {
+    const turn = (on: boolean): Saying => ({ kind: 'drill-switched', drill: starter.id, on });
+    expect(drillsOn(fold())).toEqual(starterDrills);
+    expect(drillsOn(fold(write(own), turn(false)))).toEqual([...starterDrills.slice(1), own]);
+    expect(drillsOn(fold(turn(false), turn(true)))).toEqual(starterDrills);
+    expect(drillsOn(fold(turn(false), write(changed)))).toEqual(starterDrills.slice(1));
+  });
+
+  test('holds a drill that is switched off', () => {
+    const { drills, off } = fold({ kind: 'drill-switched', drill: starter.id, on: false });
+    expect(off).toEqual(new Set([starter.id]));
+    expect(drills.has(starter.id)).toBe(true);
   });
 
   test('keeps blocks by name, without the steps whose drill is gone', () => {

@@ -119,6 +119,14 @@ describe('a practice', () => {
 describe('a round', () => {
   const CD: Pair[] = [{ letter: 'A', players: ['c', 'd'] }];
 
+  test('keeps the pairs that wait, which have no tally in it', () => {
+    const waiting: Pair[] = [{ letter: 'B', players: ['c', 'd'] }];
+    const [round] = fold({ ...set(), waiting } as Saying, started).rounds;
+    expect(round?.waiting).toEqual(waiting);
+    expect(round?.tallies.map(({ pair }) => pair)).toEqual(AB);
+    expect(fold(set()).rounds[0]).not.toHaveProperty('waiting');
+  });
+
   test('can be set again until its clock starts', () => {
     expect(fold(set(), set({ pairs: CD })).rounds.map(({ tallies }) => tallies[0]?.pair)).toEqual(
       CD,
