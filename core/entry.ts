@@ -3,6 +3,7 @@ import { Plan } from './block.ts';
 import { LONGEST_SECONDS, SHORTEST_SECONDS } from './clock.ts';
 import { Drill, LARGEST_SIZE, Terms } from './drill.ts';
 import { isDate } from './exchange/week.ts';
+import { Id } from './id.ts';
 import { PlayerFacts, PlayerName } from './squad.ts';
 import { SquadFacts } from './squad-settings.ts';
 import { STAMP, stampTime } from './stamp.ts';
@@ -15,7 +16,6 @@ import { wishes } from './wishes.ts';
  * entry. Entries of a practice name it; those that stand beyond one practice do not.
  */
 
-const Id = z.string().check(z.minLength(1), z.maxLength(40));
 /** 1 January 2100: a phone's clock beyond it is wrong, and so is a file's. */
 const LATEST = 4_102_444_800_000;
 /** One stamp at the end of its digits would leave no room for any that is made after it. */
@@ -27,6 +27,10 @@ const Stamp = z.string().check(
 const Time = z.number().check(z.minimum(0), z.maximum(LATEST));
 const Day = z.string().check(z.refine(isDate));
 const Letter = z.string().check(z.regex(/^[A-L]$/));
+/** Seconds of live clock into a round. */
+const Second = z.number().check(z.minimum(0), z.maximum(86_400));
+/** Seconds of one gap on the court; nobody waits longer for a ball. */
+const Gap = z.number().check(z.positive(), z.maximum(120));
 /** Shots of one rally, as far as anyone counts at the side of a court. */
 const RunLength = z.number().check(z.int(), z.minimum(0), z.maximum(1000));
 
@@ -76,6 +80,10 @@ const practised = {
   'player-came': entry('player-came', { ...practice, player: Id }),
   'player-left': entry('player-left', { ...practice, player: Id }),
   'block-planned': entry('block-planned', { ...practice, plan: Plan }),
+  /** Seconds from hit to hit at a drill, tapped along with a rally. */
+  'tempo-checked': entry('tempo-checked', { ...practice, drill: Id, seconds: Gap }),
+  /** Seconds from a miss to the next hit at a drill. */
+  'refeed-checked': entry('refeed-checked', { ...practice, drill: Id, seconds: Gap }),
   /** A round as it is about to be played; set again until its clock starts. */
   'round-set': entry('round-set', {
     ...round,
@@ -98,15 +106,19 @@ const practised = {
     seconds: z.number().check(z.int(), z.minimum(1), z.maximum(LONGEST_SECONDS)),
   }),
   'clock-stopped': entry('clock-stopped', round),
-  /** The phone's clock moved against its steady one in mid-round, by so many seconds. */
+  /**
+   * The phone's clock moved against its steady one in mid-round, by so many seconds. Where the
+   * steady one is right, the round goes on with `live` seconds on its clock.
+   */
   'clock-doubted': entry('clock-doubted', {
     ...round,
     seconds: z.number().check(z.minimum(-1e9), z.maximum(1e9)),
+    live: z.optional(Second),
   }),
   /** One touch of a tile, `second` seconds of live clock into the round. */
   mark: entry('mark', {
     ...side,
-    second: z.number().check(z.minimum(0), z.maximum(86_400)),
+    second: Second,
   }),
   'mark-taken-back': entry('mark-taken-back', { ...round, mark: Stamp }),
   /** What settle decided of a late or doubtful mark. */
@@ -169,7 +181,8 @@ export type Reading =
 
 /**
  * Reads a record of the ledger: a known entry, one of an unknown kind, or one that is hurt, with
- * the path of the first field that is wrong.
+ * the path of the first field that is wrong. What is read is the record itself, with every field
+ * that a later version may have added at any depth, so that it is handed on as it came.
  */
 export function readEntry(record: unknown): Reading {
   const foreign = Foreign.safeParse(record);
@@ -178,7 +191,7 @@ export function readEntry(record: unknown): Reading {
   if (!Object.hasOwn(kinds, kind)) return { as: 'unknown', entry: record as Unknown };
   const known = kinds[kind as Kind].safeParse(record);
   if (!known.success) return { as: 'hurt', path: firstPath(known.error) };
-  return { as: 'entry', entry: known.data as Entry };
+  return { as: 'entry', entry: record as Entry };
 }
 
 /**
@@ -187,12 +200,11 @@ export function readEntry(record: unknown): Reading {
  * @throws TypeError naming the field, where this version made it wrongly
  */
 export function makeEntry(saying: Saying, id: string, at: number): Entry {
-  const reading = readEntry({ ...saying, id, at });
-  if (reading.as !== 'entry') {
-    const where = reading.as === 'hurt' ? reading.path : 'kind';
-    throw new TypeError(`a ${saying.kind} was made wrongly at ${where}`);
-  }
-  return reading.entry;
+  const schema = Object.hasOwn(kinds, saying.kind) ? kinds[saying.kind] : undefined;
+  const made = schema?.safeParse({ ...saying, id, at });
+  if (made?.success) return made.data as Entry;
+  const where = made ? firstPath(made.error) : 'kind';
+  throw new TypeError(`a ${saying.kind} was made wrongly at ${where}`);
 }
 
 const firstPath = (error: z.core.$ZodError): string => error.issues[0]?.path.join('.') || 'record';

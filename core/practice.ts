@@ -1,7 +1,15 @@
 import type { Plan } from './block.ts';
-import { afterEvent, type Clock, endSecond, startClock } from './clock.ts';
+import {
+  afterEvent,
+  type Clock,
+  endSecond,
+  goOnFrom,
+  recordedSeconds,
+  startClock,
+} from './clock.ts';
 import type { Terms } from './drill.ts';
 import type { EntryOf, Pair, PracticeEntry } from './entry.ts';
+import type { Pace } from './tempo.ts';
 
 /** One touch of a tile, as settle and the court screen see it. */
 export interface Mark {
@@ -69,6 +77,8 @@ export interface Practice {
   /** Everyone who was here at any time. */
   attended: string[];
   plan?: Plan;
+  /** What was measured in it, by drill; left out where nothing was. */
+  paces?: Record<string, Pace>;
   rounds: OpenRound[];
   closed: boolean;
 }
@@ -107,6 +117,7 @@ export function foldPractice(entries: Iterable<PracticeEntry>): Practice | undef
   const attended = new Set<string>();
   const rounds = new Map<string, Draft>();
   let plan: Plan | undefined;
+  let paces: Record<string, Pace> | undefined;
   let closed = false;
 
   for (const entry of entries) {
@@ -123,6 +134,12 @@ export function foldPractice(entries: Iterable<PracticeEntry>): Practice | undef
         break;
       case 'block-planned':
         plan = entry.plan;
+        break;
+      case 'tempo-checked':
+        paces = { ...paces, [entry.drill]: { ...paces?.[entry.drill], tempo: entry.seconds } };
+        break;
+      case 'refeed-checked':
+        paces = { ...paces, [entry.drill]: { ...paces?.[entry.drill], refeed: entry.seconds } };
         break;
       case 'practice-closed':
         closed = true;
@@ -150,6 +167,7 @@ export function foldPractice(entries: Iterable<PracticeEntry>): Practice | undef
     here: [...here],
     attended: [...attended],
     ...(plan && { plan }),
+    ...(paces && { paces }),
     rounds: [...rounds.values()].map(finish).sort((a, b) => a.ordinal - b.ordinal),
     closed,
   };
@@ -175,6 +193,8 @@ type RoundEntry = Exclude<
       | 'player-came'
       | 'player-left'
       | 'block-planned'
+      | 'tempo-checked'
+      | 'refeed-checked'
       | 'practice-closed'
       | 'practice-reopened'
       | 'round-set';
@@ -201,6 +221,9 @@ function play(round: Draft, entry: RoundEntry): void {
       break;
     case 'clock-doubted':
       round.doubted = entry.seconds;
+      if (clock && entry.live !== undefined) {
+        round.clock = goOnFrom(clock, entry.live, entry.at);
+      }
       break;
     case 'mark':
       round.marks.push(entry);
@@ -266,7 +289,8 @@ function marksOf(round: Draft, pair: Pair): Mark[] {
       const takenBack = round.takenBack.has(mark.id);
       const judged = round.judged.get(mark.id);
       const since = mark.second - (before.get(mark.player) ?? 0);
-      if (!takenBack) before.set(mark.player, mark.second);
+      // A slip was no set: the next one is measured from the set before it.
+      if (!takenBack && judged !== false) before.set(mark.player, mark.second);
       return {
         id: mark.id,
         ...(mark.player !== undefined && { player: mark.player }),
@@ -278,6 +302,13 @@ function marksOf(round: Draft, pair: Pair): Mark[] {
       };
     });
 }
+
+/**
+ * Seconds of live clock recorded for a round that was started, as it stands at `now`. Once the
+ * practice has gone on it is all of them, also on a phone whose clock was set back since.
+ */
+export const recordedIn = (round: Pick<OpenRound, 'left'>, clock: Clock, now: number): number =>
+  round.left ? endSecond(clock) : recordedSeconds(clock, now);
 
 /** Whether a mark is in the count. */
 export const counts = (mark: Mark): boolean => !mark.takenBack && (mark.judged ?? !mark.late);

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { plannedRounds } from '../../core/block.ts';
 import type { OpenRound } from '../../core/practice.ts';
-import { comingPairs, currentPlan, press, setRound } from '../actions.ts';
+import { comingPairs, currentPlan, obstacle, press, setRound } from '../actions.ts';
 import { scheduleSigns, unlockSound } from '../device/sound.ts';
 import { stayAwake } from '../device/wake.ts';
 import { library, openPractice } from '../ledger.ts';
@@ -23,7 +23,8 @@ export function BeforeRound({ round }: { round: OpenRound }) {
   const practice = openPractice.value;
   const drill = library.value.drills.get(round.terms.drill);
   const text = drill && textOf(drill);
-  const pairs = practice ? comingPairs(practice) : [];
+  const lacking = obstacle(practice);
+  const pairs = practice && lacking === undefined ? comingPairs(practice) : [];
   const start = () => {
     unlockSound();
     setRound(pairs);
@@ -75,7 +76,9 @@ export function BeforeRound({ round }: { round: OpenRound }) {
         </header>
         {choosing && <Presence />}
         {pairs.length === 0 ? (
-          <Notice>{words.value.today.onePlayer}</Notice>
+          <Notice>
+            {lacking === 'too-many' ? words.value.today.tooMany : words.value.today.onePlayer}
+          </Notice>
         ) : (
           <Pairs pairs={pairs} onSwap={setRound} />
         )}

@@ -32,9 +32,18 @@ export function RunningRound({ round, clock }: { round: OpenRound; clock: Clock 
         <p class="running-clock number" role="timer" aria-label={t.left}>
           <span ref={digits} />
         </p>
-        <p class="running-state" role="status">
-          {stateOf(clock, over, sign)}
-        </p>
+        <div class="running-state">
+          <p role="status">{stateOf(clock, over, sign)}</p>
+          {isPaused(clock) ? (
+            <Button as="quiet" onClick={() => go()}>
+              {t.toToday}
+            </Button>
+          ) : (
+            <Button as="quiet" aria-expanded={choosing} onClick={() => setChoosing(!choosing)}>
+              {t.here}
+            </Button>
+          )}
+        </div>
         {over ? (
           <Button as="main" onClick={() => go('settle', round.id)}>
             {t.settle}
@@ -45,16 +54,6 @@ export function RunningRound({ round, clock }: { round: OpenRound; clock: Clock 
       </header>
       {trouble.value && <Notice as="fault">{words.value.trouble[trouble.value]}</Notice>}
       <Tiles round={round} clock={clock} />
-      <footer class="running-foot">
-        <Button as="quiet" aria-expanded={choosing} onClick={() => setChoosing(!choosing)}>
-          {t.here}
-        </Button>
-        {isPaused(clock) && (
-          <Button as="quiet" onClick={() => go()}>
-            {t.toToday}
-          </Button>
-        )}
-      </footer>
       {choosing && (
         <div class="running-here">
           <Presence />

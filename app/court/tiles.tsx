@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { useMemo } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { type Clock, endSecond } from '../../core/clock.ts';
 import { restingIn } from '../../core/figures/counted.ts';
 import { pairUsual } from '../../core/figures/usual.ts';
@@ -52,47 +52,52 @@ function Tile({
     (mark) => !mark.takenBack && mark.player === player,
   );
   const usual = useUsual(round, clock, tally);
+  // What stood when the tile was drawn first was not struck just now.
+  const [before] = useState(marks.length);
   return (
     <div class="tile">
-      <button
-        type="button"
-        class="tile-count"
-        aria-label={t.countOf(names, sets)}
-        {...onTouch(() => {
-          count(round, letter, player);
-          buzz('mark');
-        })}
-      >
-        <span class="tile-names">
-          {player === undefined || player === players[0] ? <Letter letter={letter} /> : null}
-          <span class="tile-name">
-            {own.map((each) => (
-              <span key={each}>{playerName(each)}</span>
-            ))}
+      <div class="tile-inside">
+        <button
+          type="button"
+          class="tile-count"
+          aria-label={t.countOf(names, sets)}
+          {...onTouch(() => {
+            count(round, letter, player);
+            buzz('mark');
+          })}
+        >
+          <span class="tile-names">
+            {player === undefined || player === players[0] ? <Letter letter={letter} /> : null}
+            <span class="tile-name">
+              {own.map((each) => (
+                <span key={each}>{playerName(each)}</span>
+              ))}
+            </span>
           </span>
-        </span>
-        <span class="tile-sets number">{sets}</span>
-        <span class="tile-state">
-          {player === undefined && usual !== undefined && (
-            <span>{sets >= usual ? t.ahead(usual) : t.usual(usual)}</span>
-          )}
-          {player === undefined && <Resting players={players} sets={sets} />}
-          <Doubts marks={marks} />
-        </span>
-      </button>
-      <button
-        type="button"
-        class="tile-back"
-        aria-label={t.takeBackOf(names)}
-        disabled={marks.length === 0}
-        onClick={() => {
-          const last = marks.at(-1);
-          if (last) takeBack(round, last.id);
-        }}
-      >
-        <Saved marks={marks} />
-        <span>{t.takeBack}</span>
-      </button>
+          <span class="tile-sets number">{sets}</span>
+          <span class="tile-state">
+            {player === undefined && usual !== undefined && (
+              <span>{sets >= usual ? t.ahead(usual) : t.usual(usual)}</span>
+            )}
+            {player === undefined && <Resting players={players} sets={sets} />}
+            <Doubts marks={marks} />
+          </span>
+          {marks.length !== before && <span key={marks.length} class="tile-struck" />}
+        </button>
+        <button
+          type="button"
+          class="tile-back"
+          aria-label={t.takeBackOf(names)}
+          disabled={marks.length === 0}
+          onClick={() => {
+            const last = marks.at(-1);
+            if (last) takeBack(round, last.id);
+          }}
+        >
+          <Saved marks={marks} />
+          <span>{t.takeBack}</span>
+        </button>
+      </div>
     </div>
   );
 }

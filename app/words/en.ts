@@ -228,7 +228,7 @@ export const en = {
     family: 'Family',
     counting: 'A set',
     perCourt: 'Pairs on one court',
-    intention: 'Intention',
+    intention: 'Tactical intention',
     cue: 'Cue',
     setup: 'Set out',
     inSet: 'In one set',
@@ -339,7 +339,7 @@ export const en = {
     pathMeans:
       'A ball without a place of its own goes from where its striker starts to where the partner starts.',
     fromNet: 'From the net, m',
-    fromCentre: 'From the centre, m',
+    fromCentre: 'From centre, m',
     less: (what: string) => `${what}: a tenth less`,
     more: (what: string) => `${what}: a tenth more`,
     half: 'Side of the net',

@@ -96,6 +96,8 @@ describe('an entry of this version', () => {
   test('keeps a field that a later version added', () => {
     const entry = wrong('mark', { weather: { wind: 3 } });
     expect(readEntry(entry)).toEqual({ as: 'entry', entry });
+    const deep = wrong('block-planned', { plan: { ...emptyPlan, music: ['drum'] } });
+    expect(readEntry(deep)).toEqual({ as: 'entry', entry: deep });
   });
 
   test('made wrongly fails loudly, naming its kind and field', () => {

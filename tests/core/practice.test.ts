@@ -1,10 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { emptyPlan } from '../../core/block.ts';
+import { liveSeconds } from '../../core/clock.ts';
 import type { Terms } from '../../core/drill.ts';
 import type { Entry, Pair, PracticeEntry, Saying } from '../../core/entry.ts';
 import { byId, isPractised } from '../../core/ledger.ts';
-import { counts, foldPractice, leastSeconds, type OpenRound } from '../../core/practice.ts';
+import {
+  counts,
+  foldPractice,
+  leastSeconds,
+  type OpenRound,
+  recordedIn,
+} from '../../core/practice.ts';
 import { serveTerms, termsWith } from './made.ts';
 import { anyPractice } from './practices.ts';
 import { MORNING, NO_STAMP, PRACTICE, teller, told } from './told.ts';
@@ -175,6 +182,30 @@ describe('a round', () => {
     expect([settled?.settled, settled?.left]).toEqual([true, true]);
   });
 
+  test("goes on with its live seconds where the phone's own clock was set back an hour", () => {
+    const tell = teller();
+    const hour = 3_600_000;
+    const entries = [
+      tell(opened),
+      tell(set()),
+      tell(started, MORNING),
+      tell(mark(30), MORNING + 30_000),
+      tell({ kind: 'clock-doubted', ...ROUND, seconds: -3600, live: 40 }, MORNING + 40_000 - hour),
+      tell({ kind: 'clock-paused', ...ROUND }, MORNING + 50_000 - hour),
+    ];
+    const [round] = foldAll(entries)!.rounds;
+    expect(round?.doubted).toBe(-3600);
+    expect(liveSeconds(round!.clock!, MORNING + 90_000 - hour)).toBe(50);
+    expect(round?.tallies[0]?.times).toEqual([30]);
+  });
+
+  test("keeps its recorded length once it was left, whatever the phone's clock says since", () => {
+    const left = fold(set(), started, { kind: 'round-settled', ...ROUND }).rounds[0]!;
+    expect(recordedIn(left, left.clock!, MORNING - 3_600_000)).toBe(120);
+    const running = fold(set(), started).rounds[0]!;
+    expect(recordedIn(running, running.clock!, running.clock!.start + 50_000)).toBe(50);
+  });
+
   test('has what showed at the horn and the best run, as said last', () => {
     const showing = (shots: number) =>
       ({ kind: 'set-showing', ...ROUND, pair: 'A', shots }) as const;
@@ -250,6 +281,13 @@ describe('a mark', () => {
       ...{ sets: 1, doubtful: 1, open: 0 },
     });
     expect(tallyOf([20, 24.9], [{ judged: 1, counts: true }])).toMatchObject({ sets: 2, open: 0 });
+  });
+
+  test('that was judged a slip is not the set before the next one', () => {
+    expect(tallyOf([20, 24, 26])).toMatchObject({ doubtful: 2 });
+    expect(tallyOf([20, 24, 26], [{ judged: 1, counts: false }])).toMatchObject({
+      ...{ sets: 2, doubtful: 1, open: 0 },
+    });
   });
 
   test('is doubtful after the start too, where no set can be complete yet', () => {
