@@ -1,39 +1,61 @@
+import { useId } from 'preact/hooks';
 import { type CourtSize, courtSizes, lines } from '../../core/court.ts';
-import { type Drill, flight } from '../../core/drill.ts';
+import {
+  type Drill,
+  flight,
+  type Place,
+  RUN_OFF,
+  roleNumbers,
+  targetOf,
+} from '../../core/drill.ts';
 import './court-drawing.css';
 
-/** Metres drawn round the court. */
-const MARGIN = 3.2;
+/** Metres drawn round the court: a touch on the last of them is still inside the run-off. */
+const MARGIN = RUN_OFF - 0.1;
+
+/** Metres between a ball's path and its number. */
+const ASIDE = 0.85;
 
 /**
  * A drill on its court, to scale, the near side below: where each role starts (1, 2) and recovers
- * (a ring), the markers (triangles), the target (hatched) and the ball's path.
+ * (a ring), the markers (triangles), the targets (hatched) and the ball's path, numbered in the
+ * order of a sequence.
  */
 export function CourtDrawing({
   drill,
   size = 'full',
   label,
+  chosen,
+  onTouch,
 }: {
-  drill: Drill;
+  drill: Pick<Drill, 'rule' | 'shots' | 'roles' | 'markers' | 'target' | 'perCourt'>;
   size?: CourtSize;
   label: string;
+  /** A place that stands out, as the one that a touch would move. */
+  chosen?: Place;
+  /** Told where on the court a touch fell, in metres. */
+  onTouch?: (at: Place) => void;
 }) {
+  const id = useId();
   const court = courtSizes[size];
   const width = (court.doublesWidth ?? court.singlesWidth) + 2 * MARGIN;
   const length = court.length + 2 * MARGIN;
+  const targets = roleNumbers.flatMap((role) => targetOf(drill, role) ?? []);
   return (
+    // biome-ignore lint/a11y/useKeyWithClickEvents: who gives onTouch has fields that do the same
     <svg
       class="court-drawing"
       viewBox={`${-width / 2} ${-length / 2} ${width} ${length}`}
       role="img"
       aria-label={label}
+      onClick={onTouch && ((event) => onTouch(placeOf(event)))}
     >
       <defs>
-        <pattern id="target" width="0.6" height="0.6" patternUnits="userSpaceOnUse">
+        <pattern id={`${id}-target`} width="0.6" height="0.6" patternUnits="userSpaceOnUse">
           <path d="M0 0.6 L0.6 0" class="court-hatch" />
         </pattern>
         <marker
-          id="arrow"
+          id={`${id}-arrow`}
           viewBox="0 0 10 10"
           refX="9"
           refY="5"
@@ -54,15 +76,17 @@ export function CourtDrawing({
           class={`court-line court-${kind}`}
         />
       ))}
-      {drill.target && (
+      {targets.map((target) => (
         <rect
-          x={drill.target.x - drill.target.width / 2}
-          y={-drill.target.y - drill.target.length / 2}
-          width={drill.target.width}
-          height={drill.target.length}
+          key={target.y}
+          x={target.x - target.width / 2}
+          y={-target.y - target.length / 2}
+          width={target.width}
+          height={target.length}
+          fill={`url(#${id}-target)`}
           class="court-target"
         />
-      )}
+      ))}
       {drill.shots.map((shot, index) => {
         const { from, to } = flight(drill, shot);
         return (
@@ -73,16 +97,12 @@ export function CourtDrawing({
             x2={to.x}
             y2={-to.y}
             class={`court-flight court-flight-${shot.role}`}
-            marker-end="url(#arrow)"
+            marker-end={`url(#${id}-arrow)`}
           />
         );
       })}
-      {drill.markers.map(({ at }) => (
-        <path
-          key={`${at.x} ${at.y}`}
-          d={`M${at.x} ${-at.y - 0.5} l0.5 0.9 h-1 z`}
-          class="court-marker"
-        />
+      {drill.markers.map(({ at }, index) => (
+        <path key={index} d={`M${at.x} ${-at.y - 0.5} l0.5 0.9 h-1 z`} class="court-marker" />
       ))}
       {drill.roles.map(({ start, recover }, role) => (
         <g key={role}>
@@ -95,6 +115,38 @@ export function CourtDrawing({
           </text>
         </g>
       ))}
+      {drill.rule === 'sequence' &&
+        drill.shots.map((shot, index) => {
+          const { x, y } = beside(flight(drill, shot), (index + 0.5) / drill.shots.length);
+          return (
+            <text key={index} x={x} y={-y + 0.4} class="court-order">
+              {index + 1}
+            </text>
+          );
+        })}
+      {chosen && (
+        <path d={`M${chosen.x - 1.3} ${-chosen.y - 1.3} h2.6 v2.6 h-2.6 z`} class="court-chosen" />
+      )}
     </svg>
   );
+}
+
+/**
+ * To the right of a ball on its way, at a share of the middle of its path: so that balls that go
+ * to and fro on one line are told apart.
+ */
+function beside({ from, to }: { from: Place; to: Place }, share: number): Place {
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  const far = Math.hypot(dx, dy) || 1;
+  const along = 0.2 + 0.6 * share;
+  return {
+    x: from.x + along * dx + (ASIDE * dy) / far,
+    y: from.y + along * dy - (ASIDE * dx) / far,
+  };
+}
+
+function placeOf({ clientX, clientY, currentTarget }: MouseEvent): Place {
+  const toCourt = (currentTarget as SVGSVGElement).getScreenCTM()?.inverse();
+  const { x, y } = new DOMPoint(clientX, clientY).matrixTransform(toCourt);
+  return { x, y: -y };
 }

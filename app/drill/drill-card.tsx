@@ -1,0 +1,148 @@
+import { useState } from 'preact/hooks';
+import { type Drill, type RoleNumber, roleNumbers, targetOf, termsOf } from '../../core/drill.ts';
+import { touchesInSet } from '../../core/figures/counted.ts';
+import { isStarter } from '../../core/library.ts';
+import { Button } from '../parts/button.tsx';
+import { CourtDrawing } from '../parts/court-drawing.tsx';
+import { Messages } from '../parts/messages.tsx';
+import { go } from '../route.ts';
+import { textOf } from '../words/drill-text.ts';
+import { words } from '../words/words.ts';
+import { dropDrill, isPlanned } from './actions.ts';
+import { whereabouts } from './whereabouts.ts';
+
+/** A drill as a coach explains it and sets it out. */
+export function DrillCard({ drill, onChange }: { drill: Drill; onChange: () => void }) {
+  const t = words.value.drill;
+  const text = textOf(drill);
+  const isVersion = isStarter(drill.id) && drill.text !== undefined;
+  return (
+    <main class="page">
+      <header class="drill-head">
+        <h1 class="break">{text.name}</h1>
+        <Button onClick={() => go('block')}>{words.value.back}</Button>
+      </header>
+      <Messages />
+      <div class="drill-card">
+        <figure class="drill-court">
+          <CourtDrawing drill={drill} label={text.setup ?? t.drawn(text.name)} />
+        </figure>
+        <dl class="drill-facts">
+          <dt>{t.counting}</dt>
+          <dd>
+            <b>{words.value.setCounts(drill.rule, drill.size)}</b>
+          </dd>
+          {text.cue && (
+            <>
+              <dt>{t.cue}</dt>
+              <dd>
+                <b>{text.cue}</b>
+              </dd>
+            </>
+          )}
+          {text.intention && (
+            <>
+              <dt>{t.intention}</dt>
+              <dd>{text.intention}</dd>
+            </>
+          )}
+          <dt>{t.inSet}</dt>
+          {drill.rule === 'on-target' ? (
+            <dd>
+              {t.whoStrikes}: {struck(drill, drill.shots[0]?.role ?? 0)}
+            </dd>
+          ) : (
+            roleNumbers.map((role) => (
+              <dd key={role}>
+                <b class="number">{t.role(role, text.roles[role])}</b>: {struck(drill, role)}
+              </dd>
+            ))
+          )}
+          <dt>{t.family}</dt>
+          <dd>{words.value.families[drill.family]}</dd>
+          <dt>{t.perCourt}</dt>
+          <dd class="number">{words.value.number(drill.perCourt)}</dd>
+          {text.setup && (
+            <>
+              <dt>{t.setup}</dt>
+              <dd>{text.setup}</dd>
+            </>
+          )}
+        </dl>
+      </div>
+      <section class="part" aria-labelledby="places">
+        <h2 id="places">{t.places}</h2>
+        <Places drill={drill} />
+        <p class="small faint">{t.leftAndRight}</p>
+      </section>
+      <section class="part">
+        {isVersion && <p>{t.yours}</p>}
+        <Button as="main" onClick={onChange}>
+          {t.change}
+        </Button>
+        {(isVersion || !isStarter(drill.id)) && <Drop drill={drill} isVersion={isVersion} />}
+      </section>
+    </main>
+  );
+}
+
+/** What a role strikes in one set, as people say it. */
+function struck(drill: Drill, role: RoleNumber): string {
+  const t = words.value.drill.strokes;
+  const touches = Object.entries(touchesInSet(termsOf(drill), role));
+  return words.value.list(touches.map(([stroke, n]) => t[stroke as keyof typeof t](n)));
+}
+
+function Places({ drill }: { drill: Drill }) {
+  const t = words.value.drill;
+  const told: [name: string, where: string][] = [];
+  for (const role of roleNumbers) {
+    const { start, recover } = drill.roles[role];
+    if (start.x === recover.x && start.y === recover.y) {
+      told.push([t.startsAndRecovers(role), whereabouts(start)]);
+    } else {
+      told.push([t.starts(role), whereabouts(start)], [t.recovers(role), whereabouts(recover)]);
+    }
+  }
+  for (const { at, use } of drill.markers) told.push([`▲ ${t.markerFor[use]}`, whereabouts(at)]);
+  for (const role of roleNumbers) {
+    const target = targetOf(drill, role);
+    if (!target) continue;
+    const size = t.targetSize(target.width, target.length);
+    told.push([t.targetOf(role), `${size} ${whereabouts(target)}`]);
+  }
+  return (
+    <dl class="drill-places">
+      {told.map(([name, where], index) => (
+        <div key={index}>
+          <dt>{name}</dt>
+          <dd>{where}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+/** Takes an own drill out, or puts a starter drill back; the second press means it. */
+function Drop({ drill, isVersion }: { drill: Drill; isVersion: boolean }) {
+  const t = words.value.drill;
+  const [sure, setSure] = useState(false);
+  if (!isVersion && isPlanned(drill.id)) return <p class="small">{t.inBlock}</p>;
+  const press = () => {
+    if (!sure) {
+      setSure(true);
+      return;
+    }
+    dropDrill(drill.id);
+    if (isVersion) setSure(false);
+    else go('block');
+  };
+  const [first, second] = isVersion ? [t.putBack, t.putBackSure] : [t.drop, t.dropSure];
+  return (
+    <>
+      <Button onClick={press}>{sure ? second : first}</Button>
+      {sure && <Button onClick={() => setSure(false)}>{words.value.cancel}</Button>}
+      <p class="small">{isVersion ? t.putBackMeans : t.dropMeans}</p>
+    </>
+  );
+}
