@@ -78,7 +78,7 @@ export const en = {
     `${count(records, 'saved record', 'saved records')} can no longer be read. Everything else is here, and the hurt ones are kept as they are.`,
   newVersion: 'A new version is on this phone.',
   takeNewVersion: 'Take it in',
-  demoBanner: 'Demo: an invented squad. Nothing here is real, and your own ledger is untouched.',
+  demoBanner: 'Demo: an invented squad. Your own ledger is untouched.',
   removeDemo: 'Remove the demo',
   demoStates: {
     coming: 'A squad and its season are being invented …',
