@@ -1,10 +1,11 @@
 import * as z from 'zod/mini';
 import { LONGEST_SECONDS, SHORTEST_SECONDS, USUAL_SECONDS } from './clock.ts';
 import { LARGEST_SIZE } from './drill.ts';
+import { Id } from './id.ts';
 
 /** One drill's place in a block. */
 export const Step = z.object({
-  drill: z.string().check(z.minLength(1), z.maxLength(40)),
+  drill: Id,
   rounds: z.number().check(z.int(), z.minimum(1), z.maximum(10)),
   /** Whether the pairs stay together or turn before each of its rounds. */
   partners: z.enum(['keep', 'turn']),

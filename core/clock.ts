@@ -84,6 +84,19 @@ export function afterEvent(clock: Clock, event: ClockEvent, at: number): Clock {
   return { ...clock, length: Math.min(LONGEST_SECONDS, clock.length + event.extend) };
 }
 
+/**
+ * The clock where the phone's own was set in mid-round: from `at` on, as the phone counts now, it
+ * goes on with `live` seconds on it, which hold all that came before. A stopped clock stays.
+ */
+export function goOnFrom(clock: Clock, live: number, at: number): Clock {
+  if (clock.stopped !== undefined) return clock;
+  return {
+    start: at - live * 1000,
+    length: clock.length,
+    pauses: isPaused(clock) ? [{ from: at }] : [],
+  };
+}
+
 function closePause(clock: Clock, at: number): Clock {
   const open = clock.pauses.at(-1);
   if (!open || open.to !== undefined) return clock;

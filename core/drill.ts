@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { Id } from './id.ts';
 
 /** The four kinds of work that a block should never leave out for long. */
 export const families = [
@@ -87,7 +88,6 @@ export const DrillText = z.object({
 });
 export type DrillText = z.infer<typeof DrillText>;
 
-const DrillId = z.string().check(z.minLength(1), z.maxLength(40));
 const Size = z.number().check(z.int(), z.minimum(1), z.maximum(LARGEST_SIZE));
 const Shots = z.array(Shot).check(z.minLength(1), z.maxLength(12));
 
@@ -97,7 +97,7 @@ const Shots = z.array(Shot).check(z.minLength(1), z.maxLength(12));
  */
 export const Drill = z
   .object({
-    id: DrillId,
+    id: Id,
     family: z.enum(families),
     rule: z.enum(countingRules),
     size: Size,
@@ -126,7 +126,7 @@ function sizeFits(rule: CountingRule, size: number, shots: number): boolean {
  * What a round keeps of its drill, so that a drill changed later never changes what was counted.
  */
 export const Terms = z.object({
-  drill: DrillId,
+  drill: Id,
   name: z.optional(named(60)),
   family: z.enum(families),
   rule: z.enum(countingRules),

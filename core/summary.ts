@@ -1,6 +1,5 @@
-import { recordedSeconds } from './clock.ts';
 import type { Terms } from './drill.ts';
-import type { Practice, Tally } from './practice.ts';
+import { type Practice, recordedIn, type Tally } from './practice.ts';
 
 /** A round that was played, without its marks. */
 export interface PlayedRound {
@@ -32,20 +31,21 @@ export function summarise(practice: Practice, now: number): Summary {
     practice: practice.id,
     date: practice.date,
     attended: practice.attended,
-    rounds: practice.rounds.flatMap(({ id, ordinal, terms, clock, settled, doubted, tallies }) =>
-      clock
-        ? [
-            {
-              id,
-              ordinal,
-              terms,
-              seconds: recordedSeconds(clock, now),
-              settled,
-              ...(doubted !== undefined && { doubted }),
-              tallies,
-            },
-          ]
-        : [],
+    rounds: practice.rounds.flatMap(
+      ({ id, ordinal, terms, clock, left, settled, doubted, tallies }) =>
+        clock
+          ? [
+              {
+                id,
+                ordinal,
+                terms,
+                seconds: recordedIn({ left }, clock, now),
+                settled,
+                ...(doubted !== undefined && { doubted }),
+                tallies,
+              },
+            ]
+          : [],
     ),
   };
 }

@@ -5,6 +5,7 @@ import {
   type Clock,
   type ClockEvent,
   endSecond,
+  goOnFrom,
   hornAt,
   isOver,
   isPaused,
@@ -247,6 +248,65 @@ describe('any clock', () => {
         fc.pre(horn !== undefined);
         expect(liveSeconds(clock, horn!)).toBeCloseTo(clock.length, 6);
       }),
+    );
+  });
+});
+
+describe("a clock that goes on after the phone's own was set", () => {
+  const HOUR = 3_600_000;
+
+  test.each([HOUR, -HOUR])('has the same live seconds and the same time left, %i ms away', (by) => {
+    const before = after(120, ['pause', 20], ['resume', 50]);
+    const live = liveSeconds(before, at(70));
+    const clock = goOnFrom(before, live, at(70) + by);
+    expect(liveSeconds(clock, at(70) + by)).toBe(40);
+    expect(secondsLeft(clock, at(80) + by)).toBe(70);
+    expect(isOver(clock, at(149) + by)).toBe(false);
+    expect(isOver(clock, at(150) + by)).toBe(true);
+  });
+
+  test('stands still where it stood still', () => {
+    const clock = goOnFrom(after(120, ['pause', 20]), 20, at(30) - HOUR);
+    expect(isPaused(clock)).toBe(true);
+    expect(liveSeconds(clock, at(90) - HOUR)).toBe(20);
+    const resumed = afterEvent(clock, 'resume', at(90) - HOUR);
+    expect(liveSeconds(resumed, at(100) - HOUR)).toBe(30);
+  });
+
+  test('is over where it was over, and stays as it was once stopped', () => {
+    expect(isOver(goOnFrom(startClock(MORNING, 120), 130, at(130) - HOUR), at(130) - HOUR)).toBe(
+      true,
+    );
+    const stopped = after(120, ['stop', 50]);
+    expect(goOnFrom(stopped, 50, at(60) - HOUR)).toBe(stopped);
+  });
+
+  test('set again and again, or told of it twice, is as if it was told once', () => {
+    fc.assert(
+      fc.property(
+        anyEvents(0),
+        fc.array(fc.integer({ min: -7_200_000, max: 7_200_000 }), { minLength: 1, maxLength: 4 }),
+        fc.integer({ min: 0, max: 100 }),
+        (events, steps, more) => {
+          const last = events.at(-1)?.[1] ?? 0;
+          const before = after(120, ...events);
+          const live = liveSeconds(before, at(last));
+          let moved = before;
+          let by = 0;
+          for (const step of steps) {
+            by += step;
+            moved = goOnFrom(moved, live, at(last) + by);
+            moved = goOnFrom(moved, live, at(last) + by);
+          }
+          expect(endSecond(moved)).toBeCloseTo(endSecond(before), 6);
+          expect(isPaused(moved)).toBe(isPaused(before));
+          if (before.stopped !== undefined) return;
+          expect(liveSeconds(moved, at(last + more) + by)).toBeCloseTo(
+            liveSeconds(before, at(last + more)),
+            6,
+          );
+        },
+      ),
     );
   });
 });
