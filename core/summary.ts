@@ -1,5 +1,10 @@
 import type { Terms } from './drill.ts';
+import type { Estimate } from './figures/estimate.ts';
 import { type Practice, recordedIn, type Tally } from './practice.ts';
+import type { Pace } from './tempo.ts';
+
+/** A tally with what the model of touches said of it, once it was asked (see figures/estimate.ts). */
+export type PlayedTally = Tally & { estimate?: Estimate };
 
 /** A round that was played, without its marks. */
 export interface PlayedRound {
@@ -10,7 +15,7 @@ export interface PlayedRound {
   seconds: number;
   settled: boolean;
   doubted?: number;
-  tallies: Tally[];
+  tallies: PlayedTally[];
 }
 
 /**
@@ -22,6 +27,8 @@ export interface Summary {
   /** YYYY-MM-DD. */
   date: string;
   attended: string[];
+  /** What was measured in it, by drill; left out where nothing was. */
+  paces?: Record<string, Pace>;
   rounds: PlayedRound[];
 }
 
@@ -31,6 +38,7 @@ export function summarise(practice: Practice, now: number): Summary {
     practice: practice.id,
     date: practice.date,
     attended: practice.attended,
+    ...(practice.paces && { paces: practice.paces }),
     rounds: practice.rounds.flatMap(
       ({ id, ordinal, terms, clock, left, settled, doubted, tallies }) =>
         clock

@@ -45,11 +45,11 @@ export function carriedOver(known: Consistency): Consistency {
 
 /**
  * The interval that holds a consistency with the given level (0.8: from the 10% to the 90% quantile
- * of the Beta with its mean and sd), to 1e-6 where its a and b are 0.1 or
- * more. An sd that no Beta with this mean has is a RangeError.
+ * of the Beta with its mean and sd), to 1e-6 where its a and b are 0.3 or more. An sd that no Beta
+ * with this mean has is a RangeError.
  *
- * The Beta is integrated over the logit, where its density falls off exponentially at both ends, by
- * Simpson's rule.
+ * The Beta is integrated over the logit, where its density falls off exponentially at both ends, in
+ * cells that grow outwards from its mode: some 20 µs, for a screen shows hundreds.
  */
 export function consistencyInterval(
   known: Consistency,
@@ -62,45 +62,70 @@ export function consistencyInterval(
   const { a, b } = betaOf(mean, sd);
   if (!(a > 0 && b > 0)) throw new RangeError('consistencySd is too large for this consistency');
 
+  const mode = Math.log(a / b);
   const logDensity = (x: number) => {
     const { logShare, logRest } = fromLogit(x);
     return a * logShare + b * logRest;
   };
-  const centre = Math.log(a / b);
-  const top = logDensity(centre);
+  const top = logDensity(mode);
   const density = (x: number) => Math.exp(logDensity(x) - top);
-  const from = edge(density, centre, -1 / Math.sqrt((a * b) / (a + b)));
-  const to = edge(density, centre, 1 / Math.sqrt((a * b) / (a + b)));
-
-  const step = (to - from) / CELLS;
-  const below = new Float64Array(CELLS + 1);
-  for (let i = 0; i < CELLS; i++)
-    below[i + 1] = below[i]! + simpson(density, from + i * step, from + (i + 1) * step);
+  const step = FIRST_CELL / Math.sqrt((a * b) / (a + b));
+  const cells = [...outwards(density, mode, -step).reverse(), ...outwards(density, mode, step)];
+  const whole = cells.reduce((sum, { mass }) => sum + mass, 0);
 
   const quantile = (share: number) => {
-    const target = share * below[CELLS]!;
-    let cell = 0;
-    while (cell < CELLS - 1 && below[cell + 1]! < target) cell++;
-    const start = from + cell * step;
-    let x = start + step / 2;
-    for (let i = 0; i < 4; i++)
-      x += (target - below[cell]! - simpson(density, start, x)) / density(x);
+    let rest = share * whole;
+    const cell = cells.find(({ mass }) => {
+      if (rest <= mass) return true;
+      rest -= mass;
+      return false;
+    });
+    if (!cell) return fromLogit(cells.at(-1)!.to).share; // Only rounding in the sum leads here.
+    let x = cell.from + ((cell.to - cell.from) * rest) / cell.mass;
+    for (let i = 0; i < NEWTON_STEPS; i++) {
+      const off = (rest - integral(density, cell.from, x)) / density(x);
+      x = Math.min(cell.to, Math.max(cell.from, x + off));
+    }
     return fromLogit(x).share;
   };
   return { low: quantile((1 - level) / 2), high: quantile((1 + level) / 2) };
 }
 
-const CELLS = 2000;
+/** Width of the two innermost cells, in sds of a normal density with the same top. */
+const FIRST_CELL = 0.5;
+/** How much wider each cell is than the one inside it. */
+const WIDER = 1.2;
+const NEWTON_STEPS = 5;
 
-/** Where the density has fallen to nothing, looked for in growing steps. */
-function edge(density: (x: number) => number, centre: number, step: number): number {
-  let x = centre + step;
-  for (let grown = step; density(x) > 1e-16; grown *= 1.5) x += grown;
-  return x;
+/** The cells from the mode to where the density has fallen to nothing, the innermost first. */
+function outwards(
+  density: (x: number) => number,
+  mode: number,
+  step: number,
+): { from: number; to: number; mass: number }[] {
+  const cells = [];
+  for (let x = mode, width = step; ; x += width, width *= WIDER) {
+    const [from, to] = width > 0 ? [x, x + width] : [x + width, x];
+    cells.push({ from, to, mass: integral(density, from, to) });
+    if (density(x + width) < 1e-12) return cells;
+  }
 }
 
-const simpson = (f: (x: number) => number, from: number, to: number): number =>
-  ((to - from) / 6) * (f(from) + 4 * f((from + to) / 2) + f(to));
+/** Gauss and Legendre's rule with four points (Abramowitz and Stegun 1964, table 25.4). */
+const NODES = [
+  [0.3399810435848563, 0.6521451548625461],
+  [0.8611363115940526, 0.3478548451374538],
+] as const;
+
+function integral(f: (x: number) => number, from: number, to: number): number {
+  const half = (to - from) / 2;
+  const middle = from + half;
+  let sum = 0;
+  for (const [node, weight] of NODES) {
+    sum += weight * (f(middle - half * node) + f(middle + half * node));
+  }
+  return half * sum;
+}
 
 /** Throws a RangeError unless the consistency is a share and its sd is finite and 0 or more. */
 export function mustBeConsistency({ consistency, consistencySd }: Consistency): void {

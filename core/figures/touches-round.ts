@@ -76,7 +76,7 @@ export const USUAL_PAUSE: Lognormal = [4.24, 0.27];
 const NO_TIME: Lognormal = [0, 0];
 
 /** Sd of the log of a tempo measured as the last of ten hits minus the first, over nine. */
-const MEASURED_TEMPO_SD = 0.06;
+export const MEASURED_TEMPO_SD = 0.06;
 
 /** Fills in the defaults. A value that makes no sense is a RangeError that names it. */
 export function checkedRound(round: TouchesRound): CheckedRound {
@@ -129,14 +129,25 @@ function longestRun(round: TouchesRound, startsAgain: boolean): { least: number;
   };
 }
 
-/** What is usual and what was measured, weighted by their precisions. */
 function joinedTempo(prior: Lognormal | undefined, measured: number | undefined): Lognormal {
-  const [median, sdLog] = lognormal('priors.tempo', prior, USUAL_TEMPO);
-  mustBePositive('priors.tempo', median);
-  if (measured === undefined) return [median, sdLog];
+  const known = lognormal('priors.tempo', prior, USUAL_TEMPO);
+  mustBePositive('priors.tempo', known[0]);
+  if (measured === undefined) return known;
   mustBePositive('tempo', measured);
+  return joined(known, measured, MEASURED_TEMPO_SD);
+}
+
+/**
+ * What is usual and what was measured, weighted by their precisions; `measuredSd` is the standard
+ * deviation of the logarithm of what was measured. All above 0, but for the spread of what is usual.
+ */
+export function joined(
+  [median, sdLog]: Lognormal,
+  measured: number,
+  measuredSd: number,
+): Lognormal {
   // Written with the share of the variance, so that a prior without any spread stays as it is.
-  const measuredVariance = MEASURED_TEMPO_SD ** 2;
+  const measuredVariance = measuredSd ** 2;
   const towards = sdLog ** 2 / (sdLog ** 2 + measuredVariance);
   return [
     median * Math.exp(towards * Math.log(measured / median)),

@@ -46,6 +46,8 @@ const sayings: { [K in Kind]: Extract<Saying, { kind: K }> } = {
   'player-came': { kind: 'player-came', practice: PRACTICE, player: 'p1' },
   'player-left': { kind: 'player-left', practice: PRACTICE, player: 'p1' },
   'block-planned': { kind: 'block-planned', practice: PRACTICE, plan: emptyPlan },
+  'tempo-checked': { kind: 'tempo-checked', practice: PRACTICE, drill: 'd1', seconds: 1.42 },
+  'refeed-checked': { kind: 'refeed-checked', practice: PRACTICE, drill: 'd1', seconds: 4.8 },
   'round-set': {
     ...{ kind: 'round-set', ...round, ordinal: 0, terms: termsWith(), seconds: 120 },
     pairs: [{ letter: 'A', players: ['p1', 'p2'] }],
@@ -196,6 +198,8 @@ describe('a record that is hurt', () => {
     [wrong('round-set', { waiting: [{ letter: 'B', players: ['p3'] }] }), 'waiting.0.players'],
     [wrong('round-set', { terms: termsWith({ size: 0 }) }), 'terms.size'],
     [wrong('block-planned', { plan: { ...emptyPlan, steps: [{}] } }), 'plan.steps.0.drill'],
+    [wrong('tempo-checked', { seconds: 0 }), 'seconds'],
+    [wrong('refeed-checked', { seconds: 121 }), 'seconds'],
     [
       wrong('drill-written', { drill: { ...sayings['drill-written'].drill, rule: 'sequence' } }),
       'drill',

@@ -103,6 +103,20 @@ describe('a practice', () => {
     expect(fold(planned(90), planned(60)).plan?.seconds).toBe(60);
   });
 
+  test('knows of each drill the last tempo and the last re-feed that were measured', () => {
+    const check = (kind: 'tempo-checked' | 'refeed-checked', drill: string, seconds: number) =>
+      ({ kind, practice: PRACTICE, drill, seconds }) as const;
+    expect(fold().paces).toBeUndefined();
+    expect(
+      fold(
+        check('tempo-checked', 'rally', 1.4),
+        check('refeed-checked', 'rally', 5),
+        check('tempo-checked', 'lob', 2),
+        check('tempo-checked', 'rally', 1.5),
+      ).paces,
+    ).toEqual({ rally: { tempo: 1.5, refeed: 5 }, lob: { tempo: 2 } });
+  });
+
   test('is closed, and open again', () => {
     const closed = { kind: 'practice-closed', practice: PRACTICE } as const;
     expect(fold(closed).closed).toBe(true);

@@ -41,6 +41,16 @@ describe('a summary', () => {
     ]);
   });
 
+  test('has what was measured of a drill', () => {
+    const checked: Saying = {
+      kind: 'tempo-checked',
+      practice: PRACTICE,
+      drill: 'rally',
+      seconds: 1.4,
+    };
+    expect(summarise(fold(checked), MORNING).paces).toEqual({ rally: { tempo: 1.4 } });
+  });
+
   test('leaves out a round whose clock never started', () => {
     const practice = fold(set('r1', 0), set('r2', 1), started('r2'));
     expect(summarise(practice, MORNING + 3_600_000).rounds.map(({ id }) => id)).toEqual(['r2']);

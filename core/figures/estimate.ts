@@ -1,0 +1,123 @@
+import type { Terms } from '../drill.ts';
+import { leastSeconds, type Tally } from '../practice.ts';
+import type { Pace } from '../tempo.ts';
+import type { Consistency } from './consistency.ts';
+import { shares, sumTouches } from './counted.ts';
+import { paceKnown } from './pace-known.ts';
+import { estimateShots, TOUCHES_MODEL_VERSION, type TouchesRound } from './touches.ts';
+
+/** What the model says of one pair's tally: kept beside it, for it takes a phone a while. */
+export interface Estimate {
+  /** The version of the model that made it. */
+  model: number;
+  /** What was measured of the drill's clock, where anything was. */
+  pace?: Pace;
+  /** All touches of the pair: the mean, its sd, and the 10% and 90% quantiles, not yet whole. */
+  shots: number;
+  sd: number;
+  low: number;
+  high: number;
+  /**
+   * Share of the pair's shots that come back; on target that meet it. Left out where the clock never
+   * ran or the count contradicts it.
+   */
+  success?: Consistency;
+  /** `on-target` only: each player's own share. */
+  own?: Record<string, Consistency>;
+  /** More sets than the clock allows: the count wants a look. */
+  implausible?: true;
+}
+
+/** Whether an estimate says what this version of the model would, with this pace. */
+export const isCurrent = (estimate: Estimate | undefined, pace: Pace | undefined): boolean =>
+  estimate?.model === TOUCHES_MODEL_VERSION &&
+  estimate.pace?.tempo === pace?.tempo &&
+  estimate.pace?.refeed === pace?.refeed;
+
+/**
+ * All touches of one pair or trio in one round of so many live seconds, and how consistent it was.
+ * Without any live clock they are what the marks prove.
+ *
+ * On target a set is one ball of one player. The pair's touches come from the sum of both counts;
+ * the share that meets the target is each player's own, whose next ball comes once everyone in turn
+ * has struck one: the time between own hits is that between hits times the players.
+ */
+export function estimateTally(
+  terms: Terms,
+  seconds: number,
+  tally: Tally,
+  pace: Pace | undefined,
+): Estimate {
+  const made = { model: TOUCHES_MODEL_VERSION, ...(pace && { pace }) };
+  if (seconds === 0) {
+    const shots = shares(terms, tally).reduce((sum, share) => sum + sumTouches(share.touches), 0);
+    return { ...made, shots, sd: 0, low: shots, high: shots, ...doubt(tally.sets > 0) };
+  }
+  const { shots, sd, low, high, implausible, ...success } = estimateShots(
+    roundOf(terms, seconds, tally, pace),
+  );
+  const touches = { ...made, shots, sd, low, high, ...doubt(implausible) };
+  if (implausible) return touches;
+  return {
+    ...touches,
+    success: consistencyOf(success),
+    ...(terms.rule === 'on-target' && { own: ownShares(seconds, tally, pace) }),
+  };
+}
+
+const doubt = (implausible: boolean) => (implausible ? ({ implausible } as const) : {});
+
+const consistencyOf = ({ consistency, consistencySd }: Consistency): Consistency => ({
+  consistency,
+  consistencySd,
+});
+
+function roundOf(
+  terms: Terms,
+  seconds: number,
+  tally: Tally,
+  pace: Pace | undefined,
+): TouchesRound {
+  const { rule } = terms;
+  const { sets, showing, best } = tally;
+  const known = paceKnown(pace);
+  if (rule === 'on-target') return { rule, size: 1, sets, seconds, ...known };
+  const { size } = terms;
+  const times = tellingTimes(terms, seconds, tally);
+  // Another phone's ledger may hold a set that shows more shots than this size has.
+  return {
+    rule,
+    size,
+    sets,
+    seconds,
+    ...known,
+    ...(times && { times }),
+    ...(showing !== undefined && showing < size && { showing }),
+    ...(best !== undefined && best < size && { best }),
+  };
+}
+
+/**
+ * The seconds of the marks, where there is one for each set and each is when its set was completed:
+ * not where a count was corrected, a late mark stands for a set before the horn, or two marks came
+ * faster after each other than anyone strikes a set.
+ */
+function tellingTimes(terms: Terms, seconds: number, { sets, times }: Tally) {
+  const least = leastSeconds(terms);
+  const tell =
+    times.length === sets &&
+    times.every((time, i) => time <= seconds && time - (times[i - 1] ?? 0) >= least);
+  return tell ? times : undefined;
+}
+
+function ownShares(seconds: number, tally: Tally, pace: Pace | undefined) {
+  const { players } = tally.pair;
+  const known = paceKnown(pace, players.length);
+  return Object.fromEntries(
+    players.map((player) => {
+      const sets = tally.byPlayer?.[player] ?? 0;
+      const own = estimateShots({ rule: 'on-target', size: 1, sets, seconds, ...known });
+      return [player, consistencyOf(own)];
+    }),
+  );
+}
