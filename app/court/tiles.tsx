@@ -60,7 +60,6 @@ function Tile({
         <button
           type="button"
           class="tile-count"
-          aria-label={t.countOf(names, sets)}
           {...onTouch(() => {
             count(round, letter, player);
             buzz('mark');
@@ -74,7 +73,10 @@ function Tile({
               ))}
             </span>
           </span>
-          <span class="tile-sets number">{sets}</span>
+          <span class="tile-sets number">
+            {sets}
+            <span class="unseen"> {t.sets(sets)} </span>
+          </span>
           <span class="tile-state">
             {player === undefined && usual !== undefined && (
               <span>{sets >= usual ? t.ahead(usual) : t.usual(usual)}</span>

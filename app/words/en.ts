@@ -171,7 +171,7 @@ export const en = {
     pause: 'Pause',
     resume: 'Go on',
     more: '+30 s',
-    moreLabel: 'Thirty more seconds',
+    moreLabel: '+30 s: thirty more seconds',
     stop: 'Stop',
     stopSure: 'Stop now?',
     paused: 'Paused',
@@ -179,8 +179,8 @@ export const en = {
     stopped: 'Stopped',
     settle: 'Put counts right',
     takeBack: '−1',
-    takeBackOf: (names: string) => `Take back the last set of ${names}`,
-    countOf: (names: string, sets: number) => `${names}: ${count(sets, 'set', 'sets')}`,
+    takeBackOf: (names: string) => `−1: take back the last set of ${names}`,
+    sets: (sets: number) => (plural.select(sets) === 'one' ? 'set' : 'sets'),
     saved: 'saved',
     saving: 'not saved yet',
     rests: (name: string) => `${name} rests`,
@@ -195,6 +195,15 @@ export const en = {
     blockDoneNext: 'Show the players their counts, or close the practice.',
     players: 'Players and their counts',
     left: 'left',
+    sayPairs: 'Say the pairs',
+    saidPairs: (pairs: { letter: string; names: string[] }[]) =>
+      pairs.map(({ letter, names }) => `${letter}: ${list.format(names)}.`).join(' '),
+    sleeps: {
+      unable:
+        'This phone lets no page keep its screen on: let it stay on for longer in its own settings.',
+      refused:
+        'This phone does not want to keep its screen on, perhaps to save power. Touch it now and then; the clock is right in any case.',
+    },
   },
   settle: {
     title: 'Put counts right',
@@ -525,11 +534,22 @@ export const en = {
     looks: 'On this phone',
     theme: 'Light or dark',
     themes: { phone: 'as the phone has it', light: 'light, for the sun', dark: 'dark' },
-    sound: 'Sound at 30 seconds and at the end',
-    soundMeans:
-      'Some phones stay mute while their ring switch is off. The screen shows both signs in any case.',
     initials: 'Initials in place of nicknames in everything that leaves this phone',
     initialsMean: 'For tables, cards and pages that you export or share.',
+    atCourt: 'At the court',
+    sound: 'Sound',
+    sounds: { off: 'off', quiet: 'quiet', loud: 'loud' },
+    soundMeans:
+      'At the start, at 30 seconds, in the last five and at the end. Some phones stay mute while their ring switch is off; the screen shows every sign in any case.',
+    tryIt: 'Let me hear it',
+    click: 'A quiet click at each count',
+    sayPairs: 'Say the names of the next pairs',
+    noVoice: 'This phone has no voice of its own in this language that could say the next pairs.',
+    hand: 'The thumb that counts',
+    hands: { right: 'right', left: 'left' },
+    keys: 'Keys count',
+    keysMean:
+      'For a keyboard or a clicker: 1 to 9 count on the tiles in their order, A to L for the pair of that letter; with Shift the last set is taken back. Space starts, pauses and goes on.',
     homeScreen: 'On the home screen',
     installed: 'The app is on your home screen. It opens there without a network.',
     whyInstall:

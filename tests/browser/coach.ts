@@ -57,7 +57,7 @@ export class Coach {
     await this.page
       .locator('.tile')
       .filter({ hasText: name })
-      .getByRole('button', { name: /^Take back/ })
+      .getByRole('button', { name: /take back/ })
       .tap();
   }
 

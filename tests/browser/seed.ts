@@ -1,0 +1,44 @@
+import type { Page } from 'playwright/test';
+import { type Entry, makeEntry, type Saying } from '../../core/entry.ts';
+import { isPractised } from '../../core/ledger.ts';
+import { nextStamp } from '../../core/stamp.ts';
+
+/** Writes a ledger for the app to open, one entry a second, as another window of it would have. */
+export class Pen {
+  readonly entries: Entry[] = [];
+  #last = '';
+
+  /** @param at milliseconds since 1970 of the first entry */
+  constructor(public at: number) {}
+
+  write(...sayings: Saying[]): void {
+    for (const saying of sayings) {
+      this.#last = nextStamp(this.#last, this.at, 'test-pen');
+      this.entries.push(makeEntry(saying, this.#last, this.at));
+      this.at += 1_000;
+    }
+  }
+}
+
+/** Puts entries into the app's database; the page must have opened the app once. */
+export const plantEntries = (page: Page, entries: readonly Entry[]): Promise<void> =>
+  page.evaluate(
+    (records) =>
+      new Promise<void>((resolve, reject) => {
+        const open = indexedDB.open('rally-ledger');
+        open.onerror = () => reject(open.error);
+        open.onsuccess = () => {
+          const transaction = open.result.transaction('records', 'readwrite');
+          const store = transaction.objectStore('records');
+          for (const [key, record] of records) store.put(record, key);
+          transaction.oncomplete = () => {
+            open.result.close();
+            resolve();
+          };
+        };
+      }),
+    entries.map(
+      (entry) =>
+        [isPractised(entry) ? `p/${entry.practice}/${entry.id}` : `s/${entry.id}`, entry] as const,
+    ),
+  );
