@@ -1,0 +1,82 @@
+import type { CountingRule } from '../drill.ts';
+import { betaOf, type Consistency, carriedOver, consistencyInterval } from './consistency.ts';
+import type { Stint } from './stints.ts';
+
+/** A consistency over some stints, and the limits that hold it four times in five. */
+export interface PooledConsistency extends Consistency {
+  low: number;
+  high: number;
+  /** Stints that it rests on. */
+  rounds: number;
+}
+
+/** What is known of a share before anything was seen: as the model of touches has it. */
+const PRIOR = { back: { a: 4, b: 1 }, onTarget: { a: 1, b: 1 } } as const;
+
+type Beta = { a: number; b: number };
+type Known = Pick<Stint, 'success'> & { terms: { rule: CountingRule } };
+
+const priorOf = ({ terms }: Known): Beta =>
+  terms.rule === 'on-target' ? PRIOR.onTarget : PRIOR.back;
+
+/**
+ * One consistency for several stints, as if it were the same in all of them: what each adds to what
+ * was known before is added up, so that what was known before is in it once. Stints on target and
+ * others are of two kinds; of a mixture the kind of the first is taken and the others are passed
+ * over. Undefined where no stint has a consistency.
+ */
+export function pooledConsistency(stints: readonly Known[]): PooledConsistency | undefined {
+  const [beta, rounds] = addEvidence(stints);
+  if (!beta) return undefined;
+  const known = fromBeta(beta);
+  return { ...known, ...consistencyInterval(known), rounds };
+}
+
+/** The same without its limits, which take longer than all the rest. */
+export function pooledMean(stints: readonly Known[]): number | undefined {
+  const [beta] = addEvidence(stints);
+  return beta && fromBeta(beta).consistency;
+}
+
+/**
+ * What practices, oldest first, say of a pair's consistency in the next one: each starts from what
+ * the ones before it say, carried over, and adds its own. Undefined where none has a consistency.
+ */
+export function comingConsistency(
+  practices: readonly (readonly Known[])[],
+): Consistency | undefined {
+  let known: Consistency | undefined;
+  for (const stints of practices) {
+    const [beta] = addEvidence(stints, known && betaFrom(carriedOver(known)));
+    if (beta) known = fromBeta(beta);
+  }
+  return known && carriedOver(known);
+}
+
+/** What was known and what the stints add to it, with the number of those that told something. */
+function addEvidence(stints: readonly Known[], before?: Beta): [Beta | undefined, number] {
+  const telling = stints.filter(({ success }) => success);
+  const [first] = telling;
+  if (!first) return [before, 0];
+  const prior = priorOf(first);
+  const { a, b } = before ?? prior;
+  const sum = { a, b };
+  let rounds = 0;
+  for (const stint of telling) {
+    if (!stint.success || priorOf(stint) !== prior) continue;
+    const beta = betaFrom(stint.success);
+    // A round can leave one less sure than before, but not with fewer hits or misses than none.
+    sum.a += Math.max(0, beta.a - prior.a);
+    sum.b += Math.max(0, beta.b - prior.b);
+    rounds += 1;
+  }
+  return [sum, rounds];
+}
+
+const betaFrom = ({ consistency, consistencySd }: Consistency): Beta =>
+  betaOf(consistency, consistencySd);
+
+function fromBeta({ a, b }: Beta): Consistency {
+  const all = a + b;
+  return { consistency: a / all, consistencySd: Math.sqrt((a * b) / (all * all * (all + 1))) };
+}

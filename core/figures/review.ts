@@ -1,0 +1,107 @@
+import { type Family, families, type Terms } from '../drill.ts';
+import { addDays } from '../exchange/week.ts';
+import type { Summary } from '../summary.ts';
+import { type Change, changeOf, type SquadPace } from './change.ts';
+import { grouped } from './grouped.ts';
+import { type PooledConsistency, pooledConsistency } from './pooled.ts';
+import { type PracticeTrend, practiceTrend } from './practice-trend.ts';
+import { type Rates, ratesOf } from './rates.ts';
+import { isOnTarget, type Stint } from './stints.ts';
+
+/** Work that can be put together: one family, and either balls that come back or balls that meet a target. */
+export interface KindOfWork {
+  family: Family;
+  onTarget: boolean;
+}
+
+/** What some stints of one kind of work come to. */
+export interface WorkReview extends KindOfWork {
+  rates: Rates;
+  consistency?: PooledConsistency;
+  trend: PracticeTrend;
+}
+
+/** What some stints of one drill come to. */
+export interface DrillReview {
+  /** Those of the last of the stints, so that a drill has its newest name. */
+  terms: Terms;
+  rates: Rates;
+  consistency?: PooledConsistency;
+  /** One for each size that it was counted in, the smallest first: their sets take different time. */
+  sizes: { size: number; rates: Rates }[];
+}
+
+/** The stints by kind of work, in the order of the families; kinds without any are left out. */
+export function byWork(stints: readonly Stint[]): (KindOfWork & { stints: Stint[] })[] {
+  return families.flatMap((family) =>
+    [false, true].flatMap((onTarget) => {
+      const own = stints.filter(
+        (stint) => stint.terms.family === family && isOnTarget(stint) === onTarget,
+      );
+      return own.length > 0 ? [{ family, onTarget, stints: own }] : [];
+    }),
+  );
+}
+
+export const reviewWork = (stints: readonly Stint[]): WorkReview[] =>
+  byWork(stints).map(({ family, onTarget, stints: own }) => ({
+    family,
+    onTarget,
+    rates: ratesOf(own),
+    ...consistencyIn(own),
+    trend: practiceTrend(own),
+  }));
+
+/** Every drill of the stints, in the order in which they first come. */
+export const reviewDrills = (stints: readonly Stint[]): DrillReview[] =>
+  grouped(stints, ({ terms }) => `${terms.drill} ${terms.rule}`).map((own) => ({
+    terms: own.at(-1)!.terms,
+    rates: ratesOf(own),
+    ...consistencyIn(own),
+    sizes: grouped(own, ({ terms }) => String(terms.size))
+      .map((same) => ({ size: same[0]!.terms.size, rates: ratesOf(same) }))
+      .sort((a, b) => a.size - b.size),
+  }));
+
+function consistencyIn(stints: readonly Stint[]): { consistency?: PooledConsistency } {
+  const consistency = pooledConsistency(stints);
+  return consistency ? { consistency } : {};
+}
+
+/** A player's change at one kind of work, and at one drill and size of it. */
+export interface ChangeReview extends KindOfWork {
+  change?: Change;
+  drills: { terms: Terms; change: Change }[];
+}
+
+/**
+ * How a player's rates changed from one span to another: for each kind of work, and for each drill
+ * and size in which both spans have a round. Kinds of which a span has none are left out.
+ *
+ * @param pace what the squad makes of a second, over both spans
+ */
+export function reviewChange(
+  before: readonly Stint[],
+  after: readonly Stint[],
+  pace: SquadPace,
+): ChangeReview[] {
+  const earlier = byWork(before);
+  return byWork(after).flatMap(({ family, onTarget, stints }) => {
+    const known = earlier.find((work) => work.family === family && work.onTarget === onTarget);
+    if (!known) return [];
+    const change = changeOf(known.stints, stints, pace);
+    const drills = grouped(stints, ({ countedAs }) => countedAs).flatMap((own) => {
+      const { terms, countedAs } = own[0]!;
+      const alike = known.stints.filter((stint) => stint.countedAs === countedAs);
+      const found = changeOf(alike, own, pace);
+      return found ? [{ terms, change: found }] : [];
+    });
+    return [{ family, onTarget, ...(change && { change }), drills }];
+  });
+}
+
+/** The summaries of `days` days up to `last`, that date included. */
+export const spanOf = (summaries: readonly Summary[], last: string, days: number): Summary[] => {
+  const first = addDays(last, 1 - days);
+  return summaries.filter(({ date }) => date >= first && date <= last);
+};

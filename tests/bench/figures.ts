@@ -1,0 +1,112 @@
+import { families, termsOf } from '../../core/drill.ts';
+import { addDays } from '../../core/exchange/week.ts';
+import { squadPace } from '../../core/figures/change.ts';
+import { estimateTally } from '../../core/figures/estimate.ts';
+import { pairRecords } from '../../core/figures/pair-records.ts';
+import { fitPartners } from '../../core/figures/partners.ts';
+import { reviewChange, reviewDrills, reviewWork, spanOf } from '../../core/figures/review.ts';
+import { pairStints, playerStints } from '../../core/figures/stints.ts';
+import { byDrill, byPlayer } from '../../core/figures/totals.ts';
+import { pairUp, turnPartners } from '../../core/pairs.ts';
+import { starterDrills } from '../../core/starter-drills.ts';
+import type { PlayedRound, Summary } from '../../core/summary.ts';
+import { playRally } from '../../demo-data/rally.ts';
+import { randomFrom } from '../../demo-data/random.ts';
+
+const PLAYERS = 12;
+const PRACTICES = 36;
+const ROUNDS = 6;
+const SECONDS = 120;
+const LAST = '2026-03-04';
+/** A season of figures stands in this time, so that a screen of them opens at once. */
+export const MOST_MS = 50;
+
+/** A season in which everyone always comes, with the estimates that a phone would have kept. */
+export function fullSeason(seed: number): { summaries: Summary[]; msAnEstimate: number } {
+  const random = randomFrom(seed);
+  const skill = new Map(
+    Array.from({ length: PLAYERS }, (_, i) => [`player-${i + 1}`, random.normal(2.2, 0.5)]),
+  );
+  const chance = (logit: number) => 1 / (1 + Math.exp(-logit));
+  let pairs = pairUp([...skill.keys()]);
+  let spent = 0;
+  const summaries = Array.from({ length: PRACTICES }, (_, practice): Summary => {
+    const rounds = Array.from({ length: ROUNDS }, (_, ordinal): PlayedRound => {
+      pairs = turnPartners(pairs);
+      const family = families[ordinal % families.length];
+      const known = starterDrills.filter((drill) => drill.family === family);
+      const terms = termsOf(known[random.below(known.length)]!);
+      const tallies = pairs.map((pair) => {
+        const onTarget = terms.rule === 'on-target';
+        const rally = playRally(
+          terms,
+          pair.players,
+          SECONDS,
+          (striker) => chance((skill.get(striker) ?? 0) - (onTarget ? 3 : 0)),
+          random,
+        );
+        const completed = rally.sets.filter(({ second }) => second <= SECONDS);
+        const own = (player: string) => completed.filter((set) => set.player === player).length;
+        const tally = {
+          pair,
+          sets: completed.length,
+          ...(onTarget && {
+            byPlayer: Object.fromEntries(pair.players.map((player) => [player, own(player)])),
+          }),
+          times: completed.map(({ second }) => second),
+          late: 0,
+          doubtful: 0,
+          open: 0,
+        };
+        const began = performance.now();
+        const estimate = estimateTally(terms, SECONDS, tally, undefined);
+        spent += performance.now() - began;
+        return { ...tally, estimate };
+      });
+      const id = `${practice}-${ordinal}`;
+      return { id, ordinal, terms, seconds: SECONDS, settled: true, tallies };
+    });
+    const date = addDays(LAST, -Math.floor(((PRACTICES - 1 - practice) * 7) / 3));
+    return { practice: `practice-${practice}`, date, attended: [...skill.keys()], rounds };
+  });
+  return { summaries, msAnEstimate: spent / (PRACTICES * ROUNDS * (PLAYERS / 2)) };
+}
+
+/** Everything that the screens show of a season, for the squad and for every player of it. */
+export function allFigures(summaries: readonly Summary[]) {
+  const stints = playerStints(summaries);
+  const pairs = pairStints(summaries);
+  const recent = spanOf(summaries, LAST, 28);
+  const recentStints = playerStints(recent);
+  const earlier = spanOf(summaries, addDays(LAST, -28), 28);
+  const earlierStints = playerStints(earlier);
+  const pace = squadPace([...recentStints.values(), ...earlierStints.values()].flat());
+  const told = spanOf(summaries, LAST, 56);
+  return {
+    totals: [byPlayer(summaries), byDrill(summaries)],
+    squad: [reviewWork(pairs), reviewDrills(pairs)],
+    players: [...stints].map(([player, own]) => [
+      reviewWork(own),
+      reviewDrills(own),
+      reviewChange(earlierStints.get(player) ?? [], recentStints.get(player) ?? [], pace),
+    ]),
+    partners: families.map((family) => fitPartners(pairRecords(told, family))),
+  };
+}
+
+/** The lines to print: some seconds of work, nearly all of it making the season. */
+export async function figuresBench(): Promise<string[]> {
+  const { summaries, msAnEstimate } = fullSeason(1);
+  const tallies = summaries.flatMap(({ rounds }) => rounds.flatMap((round) => round.tallies));
+  const times = Array.from({ length: 9 }, () => {
+    const began = performance.now();
+    allFigures(summaries);
+    return performance.now() - began;
+  });
+  const [best = 0, , , , middle = 0] = times.toSorted((a, b) => a - b);
+  return [
+    `All figures of ${PLAYERS} players, ${PRACTICES} practices and ${tallies.length} tallies, from their summaries:`,
+    `  ${middle.toFixed(0)} ms in the middle of ${times.length} runs, ${best.toFixed(0)} ms at best; ${MOST_MS} ms are the most that is wanted`,
+    `  before it each tally's estimate, once: ${msAnEstimate.toFixed(1)} ms on average`,
+  ];
+}

@@ -1,0 +1,89 @@
+import { describe, expect, test } from 'vitest';
+import { changeOf, squadPace } from '../../../core/figures/change.ts';
+import { rateRatio } from '../../../core/figures/interval.ts';
+import { playerStints } from '../../../core/figures/stints.ts';
+import { practiceWith, roundWith, termsWith } from '../made.ts';
+
+const ten = termsWith();
+const four = termsWith({ size: 4 });
+type Played = readonly [terms: typeof ten, sets: number, others: number];
+/** A span in which a plays with b, and c with d. */
+const span = (...rounds: Played[]) =>
+  playerStints([
+    practiceWith(
+      '2026-03-02',
+      rounds.map(([terms, sets, others], ordinal) =>
+        roundWith(ordinal, terms, [
+          [['a', 'b'], sets],
+          [['c', 'd'], others],
+        ]),
+      ),
+    ),
+  ]);
+const change = (before: Played[], after: Played[]) => {
+  const [earlier, later] = [span(...before), span(...after)];
+  const all = [...earlier.values(), ...later.values()].flat();
+  return changeOf(earlier.get('a') ?? [], later.get('a') ?? [], squadPace(all));
+};
+
+describe('the change of a player from one span to another', () => {
+  test('at one drill and size is the plain ratio of the rates', () => {
+    const found = change(
+      [[ten, 4, 3]],
+      [
+        [ten, 5, 3],
+        [ten, 7, 4],
+      ],
+    );
+    const plain = rateRatio(12, 4, 4, 2)!;
+    expect(found?.ratio).toBeCloseTo(plain.ratio, 12);
+    expect(found?.low).toBeCloseTo(plain.low, 9);
+    expect(found?.high).toBeCloseTo(plain.high, 9);
+    expect(found?.p).toBeCloseTo(plain.p, 9);
+  });
+
+  test('is no progress where only the sets became smaller', () => {
+    // Everyone makes three times as many sets of four as of ten.
+    expect(change([[ten, 4, 4]], [[four, 12, 12]])?.ratio).toBeCloseTo(1, 12);
+  });
+
+  test('is progress where the player makes more of the same than the squad', () => {
+    const found = change(
+      [
+        [ten, 4, 4],
+        [four, 12, 12],
+      ],
+      [
+        [ten, 8, 4],
+        [four, 24, 12],
+      ],
+    );
+    expect(found?.ratio).toBeCloseTo(2, 12);
+  });
+
+  test('passes over minutes in which nobody made a set', () => {
+    const found = change(
+      [
+        [ten, 4, 4],
+        [four, 0, 0],
+      ],
+      [[ten, 4, 4]],
+    );
+    expect(found?.ratio).toBeCloseTo(1, 12);
+  });
+
+  test('from no set at all is without bound', () => {
+    expect(change([[ten, 0, 4]], [[ten, 3, 4]])).toMatchObject({ ratio: Infinity, high: Infinity });
+  });
+
+  test('is undefined without a round in one span, without a set in both, or without a clock', () => {
+    expect(change([], [[ten, 3, 3]])).toBeUndefined();
+    expect(change([[ten, 3, 3]], [])).toBeUndefined();
+    expect(change([[ten, 0, 5]], [[ten, 0, 5]])).toBeUndefined();
+    expect(changeOf([], [], squadPace([]))).toBeUndefined();
+    const still = playerStints([
+      practiceWith('2026-03-02', [roundWith(0, ten, [[['a', 'b'], 2]], 0)]),
+    ]);
+    expect(changeOf(still.get('a')!, still.get('a')!, squadPace(still.get('a')!))).toBeUndefined();
+  });
+});
