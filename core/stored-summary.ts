@@ -13,6 +13,7 @@ export const isSummary = (record: unknown): record is Summary =>
   isText(record.date) &&
   isDate(record.date) &&
   isListOf(record.attended, isText) &&
+  isLeftOutOr(record.paces, isPaces) &&
   isListOf(record.rounds, isRound);
 
 const isRound = (round: unknown): boolean =>
@@ -55,13 +56,38 @@ const isTally = (tally: unknown): boolean =>
   isCount(tally.doubtful) &&
   isCount(tally.open) &&
   isLeftOutOr(tally.showing, isCount) &&
-  isLeftOutOr(tally.best, isCount);
+  isLeftOutOr(tally.best, isCount) &&
+  isLeftOutOr(tally.estimate, isEstimate);
+
+const isEstimate = (estimate: unknown): boolean =>
+  isObject(estimate) &&
+  isCount(estimate.model) &&
+  isLeftOutOr(estimate.pace, isPace) &&
+  [estimate.shots, estimate.sd, estimate.low, estimate.high].every(isSeconds) &&
+  isLeftOutOr(estimate.success, isConsistency) &&
+  isLeftOutOr(
+    estimate.own,
+    (shares) => isObject(shares) && Object.values(shares).every(isConsistency),
+  ) &&
+  isLeftOutOr(estimate.implausible, (is) => is === true);
+
+const isConsistency = (known: unknown): boolean =>
+  isObject(known) &&
+  isSeconds(known.consistency) &&
+  Number(known.consistency) <= 1 &&
+  isSeconds(known.consistencySd);
+
+const isPaces = (paces: unknown): boolean => isObject(paces) && Object.values(paces).every(isPace);
+
+const isPace = (pace: unknown): boolean =>
+  isObject(pace) && [pace.tempo, pace.refeed].every((gap) => isLeftOutOr(gap, isGap));
 
 const isObject = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 const isText = (value: unknown): value is string => typeof value === 'string' && value !== '';
 const isCount = (value: unknown): value is number => Number.isInteger(value) && Number(value) >= 0;
 const isSeconds = (value: unknown): boolean => Number.isFinite(value) && Number(value) >= 0;
+const isGap = (value: unknown): boolean => Number.isFinite(value) && Number(value) > 0;
 const isOneOf = (all: readonly string[], value: unknown): boolean =>
   typeof value === 'string' && all.includes(value);
 const isListOf = (value: unknown, each: (item: unknown) => boolean): value is unknown[] =>

@@ -1,5 +1,7 @@
 import type { Terms } from '../drill.ts';
-import { shares, sumTouches } from '../figures/counted.ts';
+import { sumEstimates } from '../figures/all-touches.ts';
+import { consistencyInterval } from '../figures/consistency.ts';
+import { type Stint, tallyStints } from '../figures/stints.ts';
 import type { Summary } from '../summary.ts';
 import type { CsvCell } from './csv.ts';
 
@@ -28,6 +30,15 @@ export const TALLY_COLUMNS = [
   'doubtful_marks',
   /** Left for whoever reads the table to judge. */
   'quality',
+  /** The player's part of all touches of the round, by the model; empty until it was asked. */
+  'touches_estimated',
+  /** Whole numbers that hold them four times in five. */
+  'touches_low',
+  'touches_high',
+  /** The pair's share of shots that come back; on target the player's own that meet it. */
+  'consistency',
+  'consistency_low',
+  'consistency_high',
 ] as const;
 export type TallyColumn = (typeof TALLY_COLUMNS)[number];
 
@@ -41,14 +52,18 @@ export function tallyRows(
 ): CsvCell[][] {
   const rows: CsvCell[][] = [[...TALLY_COLUMNS]];
   const onDate = new Map<string, number>();
-  for (const { date, rounds } of summaries.toSorted((a, b) => inOrder(a.date, b.date))) {
+  for (const { practice: id, date, rounds } of summaries.toSorted((a, b) =>
+    inOrder(a.date, b.date),
+  )) {
     const practice = (onDate.get(date) ?? 0) + 1;
     onDate.set(date, practice);
     for (const { ordinal, terms, seconds, tallies } of rounds.toSorted(byOrdinal)) {
       for (const tally of tallies.toSorted((a, b) => inOrder(a.pair.letter, b.pair.letter))) {
         const { players } = tally.pair;
-        shares(terms, tally).forEach(({ player, sets, touches, time }, place) => {
-          const own = seconds * time;
+        const stints = tallyStints({ practice: id, date, terms, seconds }, tally);
+        stints.forEach((stint, place) => {
+          const { sets, counted, seconds: own } = stint;
+          const player = players[place] ?? '';
           const row: Record<TallyColumn, CsvCell> = {
             date,
             practice,
@@ -64,12 +79,13 @@ export function tallyRows(
               .join(' + '),
             role: players.length === 2 ? place + 1 : 'turns',
             sets,
-            touches_counted: sumTouches(touches),
+            touches_counted: counted,
             live_seconds: rounded(own, 1),
             sets_per_minute: own > 0 ? rounded((60 * sets) / own, 2) : undefined,
             late_marks: tally.late,
             doubtful_marks: tally.doubtful,
             quality: undefined,
+            ...estimateCells(stint),
           };
           rows.push(TALLY_COLUMNS.map((column) => row[column]));
         });
@@ -77,6 +93,20 @@ export function tallyRows(
     }
   }
   return rows;
+}
+
+function estimateCells(stint: Stint) {
+  const { all } = sumEstimates([stint]);
+  const { success } = stint;
+  const limits = success && consistencyInterval(success);
+  return {
+    touches_estimated: all && rounded(all.touches, 1),
+    touches_low: all?.low,
+    touches_high: all?.high,
+    consistency: success && rounded(success.consistency, 3),
+    consistency_low: limits && rounded(limits.low, 3),
+    consistency_high: limits && rounded(limits.high, 3),
+  };
 }
 
 const inOrder = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);

@@ -16,18 +16,27 @@ export interface AllTouches {
   all?: { touches: number; low: number; high: number };
 }
 
+/**
+ * How far a player's touches of a round are from the player's part of the pair's: whoever feeds has
+ * more, up to two at the most. Of simulated rounds struck in turn the root mean square is 1.5.
+ */
+const SPLIT_SD = 1.5;
+
 /** The limits are the 10% and the 90% quantile. */
 const REACH = normalQuantile(0.9);
 
 /**
- * Adds up all touches. Means add. Of the spread most comes from a pair's clock, its tempo and what a
- * miss costs, so where rounds share that clock they err together and their sds add: rounds of one
- * drill that the same players played in one practice, and all rounds of it that lean on the same
- * tempo check. Everything else is taken as independent: variances add. The limits are those of a normal
- * value; of a single round its own quantiles.
+ * Adds up all touches. Means add. Of a round's spread most comes from the pair's clock, its tempo and
+ * what a miss costs, so where rounds share that clock they err together and their sds add: rounds of
+ * one drill that the same players played in one practice, and all rounds of it that lean on the same
+ * tempo check. Everything else is taken as independent: variances add, among them that of who of the
+ * pair struck more. The limits are those of a normal value; those of a single round are its own
+ * quantiles.
  *
  * What this does not hold: a squad whose clock differs from the usual one in every round. That errs
- * all one way, and only a tempo check mends it.
+ * all one way, and only a tempo check mends it. Over the invented season, which has no such squad,
+ * the limits hold the touches of a player's day and week in 83 to 88 of 100, those of a whole season
+ * in 64 to 73: there the model's own error of nearly one per cent shows.
  */
 export function sumEstimates(stints: readonly Stint[]): AllTouches {
   const counted = stints.reduce((sum, stint) => sum + stint.counted, 0);
@@ -38,21 +47,24 @@ export function sumEstimates(stints: readonly Stint[]): AllTouches {
   if (!first || waiting > 0) return told;
 
   let mean = 0;
+  let split = 0;
   const shared = new Map<string, number>();
   for (const { estimate, part, clock } of stints) {
     if (!estimate) continue;
-    const share = part[0] / part[1];
-    mean += share * estimate.shots;
-    shared.set(clock, (shared.get(clock) ?? 0) + share * estimate.sd);
+    mean += part * estimate.shots;
+    shared.set(clock, (shared.get(clock) ?? 0) + part * estimate.sd);
+    if (part < 1) split += SPLIT_SD ** 2;
   }
-  const sd = Math.hypot(...shared.values());
-  const single = stints.length === 1 ? first.estimate : undefined;
-  const share = first.part[0] / first.part[1];
-  const limits = wholeLimits(
-    single ? share * single.low : mean - REACH * sd,
-    single ? share * single.high : mean + REACH * sd,
-    commonPart(stints),
-  );
+  const sd = Math.hypot(Math.sqrt(split), ...shared.values());
+  const { part } = first;
+  const limits =
+    stints.length === 1 && first.estimate
+      ? wholeLimits(part * first.estimate.low, part * first.estimate.high, part)
+      : wholeLimits(
+          mean - REACH * sd,
+          mean + REACH * sd,
+          stints.every((stint) => stint.part === part) ? part : undefined,
+        );
   const low = Math.max(counted, limits.low);
   return {
     ...told,
@@ -63,30 +75,17 @@ export function sumEstimates(stints: readonly Stint[]): AllTouches {
 /**
  * Whole limits of a share of whole shots. The shots from ⌈low⌉ to ⌊high⌋ hold what the interval
  * promises, where ordinary rounding would hold four points more; their share is rounded outwards.
+ * Without one share for all, the limits themselves are.
  */
-function wholeLimits(
-  low: number,
-  high: number,
-  [of, parts]: readonly [number, number],
-): { low: number; high: number } {
-  const least = Math.ceil(tidy((low * parts) / of));
-  const most = Math.floor(tidy((high * parts) / of));
+function wholeLimits(low: number, high: number, part?: number): { low: number; high: number } {
+  const outwards = { low: Math.floor(tidy(low)), high: Math.ceil(tidy(high)) };
+  if (!part) return outwards;
+  const least = Math.ceil(tidy(low / part));
+  const most = Math.floor(tidy(high / part));
   // Limits that lie between two whole numbers hold none: both are meant.
-  if (least > most) return { low: Math.floor(low), high: Math.ceil(high) };
-  return { low: Math.floor((least * of) / parts), high: Math.ceil((most * of) / parts) };
+  if (least > most) return outwards;
+  return { low: Math.floor(tidy(least * part)), high: Math.ceil(tidy(most * part)) };
 }
 
-/** Without the last digits, where a whole number that was cut into parts and added up again has its errors. */
+/** Without the last digits, where a whole number that was cut into parts and put together has its errors. */
 const tidy = (shots: number) => Math.round(shots * 1e6) / 1e6;
-
-/** The part that all stints are, or the largest one that each is a multiple of. */
-function commonPart(stints: readonly Stint[]): readonly [number, number] {
-  const parts = stints.map(({ part }) => part).filter(([of]) => of > 0);
-  const [first = [1, 1] as const] = parts;
-  if (parts.every(([of, all]) => of === first[0] && all === first[1])) return first;
-  return [1, parts.reduce((common, [, all]) => leastCommonMultiple(common, all), 1)];
-}
-
-const leastCommonMultiple = (a: number, b: number): number => (a * b) / greatestCommonDivisor(a, b);
-const greatestCommonDivisor = (a: number, b: number): number =>
-  b === 0 ? a : greatestCommonDivisor(b, a % b);

@@ -1,7 +1,7 @@
 import type { CountingRule, Terms } from '../drill.ts';
-import type { PlayedTally, Summary } from '../summary.ts';
+import type { PlayedRound, PlayedTally, Summary } from '../summary.ts';
 import type { Consistency } from './consistency.ts';
-import { shares, sumTouches } from './counted.ts';
+import { restingIn, shares, sumTouches } from './counted.ts';
 import type { Estimate } from './estimate.ts';
 
 /** What one player, or one whole pair, did in one round: what every figure over a span is made of. */
@@ -22,68 +22,79 @@ export interface Stint {
   counted: number;
   /** Live clock that was taken part in: two thirds of the round's for one of a trio. */
   seconds: number;
-  /** Which part of the pair's touches is meant, as a fraction: [1, 2] is a half. */
-  part: readonly [of: number, parts: number];
+  /** Which part of the pair's touches is meant: a half, a third, the whole. */
+  part: number;
   /** The pair's, where the model was asked. */
   estimate?: Estimate;
   /** The pair's share of shots that come back; on target the player's own that meet it. */
   success?: Consistency;
 }
 
+/** A round of which a tally is looked at, and the practice it was played in. */
+export type Setting = Pick<Summary, 'practice' | 'date'> & Pick<PlayedRound, 'terms' | 'seconds'>;
+
+/** What each player of a tally did, in their places in the pair. */
+export function tallyStints(setting: Setting, tally: PlayedTally): Stint[] {
+  const { terms, seconds } = setting;
+  const common = commonTo(setting, tally);
+  return shares(terms, tally).map(({ player, sets, touches, time }, place) => {
+    const success = tally.estimate?.own?.[player] ?? tally.estimate?.success;
+    return {
+      ...common,
+      sets,
+      counted: sumTouches(touches),
+      seconds: seconds * time,
+      part: partOf(terms, seconds, tally, place),
+      ...(success && { success }),
+    };
+  });
+}
+
 /** The stints of every player, in the order of the summaries; one who never played is not in it. */
 export function playerStints(summaries: readonly Summary[]): Map<string, Stint[]> {
   const stints = new Map<string, Stint[]>();
-  for (const { practice, date, rounds } of summaries) {
-    for (const { terms, seconds, tallies } of rounds) {
-      const alike = countedAs(terms);
-      for (const tally of tallies) {
-        const { estimate } = tally;
-        const clock = clockOf(practice, terms, tally);
-        shares(terms, tally).forEach(({ player, sets, touches, time }, place) => {
-          const success = estimate?.own?.[player] ?? estimate?.success;
-          const own = stints.get(player) ?? [];
-          stints.set(player, own);
-          own.push({
-            practice,
-            date,
-            terms,
-            countedAs: alike,
-            clock,
-            players: tally.pair.players,
-            sets,
-            counted: sumTouches(touches),
-            seconds: seconds * time,
-            part: partOf(terms, tally.pair.players.length, place),
-            ...(estimate && { estimate }),
-            ...(success && { success }),
-          });
-        });
-      }
-    }
+  for (const { setting, tally } of played(summaries)) {
+    tallyStints(setting, tally).forEach((stint, place) => {
+      const player = tally.pair.players[place] ?? '';
+      const own = stints.get(player) ?? [];
+      stints.set(player, own);
+      own.push(stint);
+    });
   }
   return stints;
 }
 
 /** The stints of whole pairs, one a tally, in the order of the summaries. */
 export const pairStints = (summaries: readonly Summary[]): Stint[] =>
-  summaries.flatMap(({ practice, date, rounds }) =>
-    rounds.flatMap(({ terms, seconds, tallies }) =>
-      tallies.map((tally) => ({
-        practice,
-        date,
-        terms,
-        countedAs: countedAs(terms),
-        clock: clockOf(practice, terms, tally),
-        players: tally.pair.players,
-        sets: tally.sets,
-        counted: countedOf(terms, tally),
-        seconds,
-        part: [1, 1] as const,
-        ...(tally.estimate && { estimate: tally.estimate }),
-        ...(tally.estimate?.success && { success: tally.estimate.success }),
-      })),
+  played(summaries).map(({ setting, tally }) => ({
+    ...commonTo(setting, tally),
+    sets: tally.sets,
+    counted: shares(setting.terms, tally).reduce(
+      (sum, { touches }) => sum + sumTouches(touches),
+      0,
     ),
+    seconds: setting.seconds,
+    part: 1,
+    ...(tally.estimate?.success && { success: tally.estimate.success }),
+  }));
+
+const played = (summaries: readonly Summary[]): { setting: Setting; tally: PlayedTally }[] =>
+  summaries.flatMap(({ practice, date, rounds }) =>
+    rounds.flatMap(({ terms, seconds, tallies }) => {
+      const setting = { practice, date, terms, seconds };
+      return tallies.map((tally) => ({ setting, tally }));
+    }),
   );
+
+const commonTo = ({ practice, date, terms }: Setting, tally: PlayedTally) => ({
+  practice,
+  date,
+  terms,
+  countedAs: countedAs(terms),
+  clock: clockOf(practice, terms, tally),
+  players: tally.pair.players,
+  ...(tally.estimate && { estimate: tally.estimate }),
+});
 
 /** The same for rounds that are counted in the same way. No rule and no size has a space in it. */
 export const countedAs = ({ drill, rule, size }: Terms): string => `${drill} ${rule} ${size}`;
@@ -99,18 +110,41 @@ function clockOf(practice: string, { drill }: Terms, { pair, estimate }: PlayedT
     : `${tempo} ${drill}`;
 }
 
-const countedOf = (terms: Terms, tally: PlayedTally): number =>
-  shares(terms, tally).reduce((sum, { touches }) => sum + sumTouches(touches), 0);
+/**
+ * Which part of the touches the player at a place strikes. In a pair as much of the drill's pattern
+ * as the role has: half of a rally struck in turn, for whoever feeds. On target each strikes as many
+ * balls as the others, whoever meets it. Of a trio one rests until the others have made their set,
+ * so it is half of the part of the clock in which the player hit.
+ */
+function partOf(
+  { rule, shots }: Terms,
+  seconds: number,
+  tally: PlayedTally,
+  place: number,
+): number {
+  const { players } = tally.pair;
+  if (rule === 'on-target') return 1 / players.length;
+  if (players.length === 2) {
+    return shots.filter(({ role }) => role === place).length / shots.length;
+  }
+  const ends = setEnds(seconds, tally);
+  const rested = ends.reduce(
+    (sum, end, set) =>
+      restingIn(players, set) === players[place] ? sum + end - (ends[set - 1] ?? 0) : sum,
+    0,
+  );
+  return seconds > 0 ? (1 - rested / seconds) / 2 : 1 / 3;
+}
 
 /**
- * Which part of a pair's touches the player at a place strikes: as many of the drill's pattern as
- * the role has, half in a rally struck in turn. The players of a trio change roles, so a third each;
- * on target each strikes as many balls as the others, whoever meets it.
+ * When each set of the round ended, by its marks, and at the last the round itself, whose set was
+ * not finished; where the marks do not tell, all sets are taken as equally long.
  */
-function partOf({ rule, shots }: Terms, players: number, place: number): readonly [number, number] {
-  if (players !== 2 || rule === 'on-target') return [1, players];
-  const own = shots.filter(({ role }) => role === place).length;
-  return 2 * own === shots.length ? [1, 2] : [own, shots.length];
+function setEnds(seconds: number, { sets, times }: PlayedTally): number[] {
+  const tell = times.length === sets && times.every((time) => time <= seconds);
+  return tell
+    ? [...times, seconds]
+    : Array.from({ length: sets + 1 }, (_, set) => (seconds * (set + 1)) / (sets + 1));
 }
 
 /** Whether balls that meet a target are counted: a share of another kind than balls that come back. */

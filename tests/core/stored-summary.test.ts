@@ -3,18 +3,30 @@ import { describe, expect, test } from 'vitest';
 import { foldPractice } from '../../core/practice.ts';
 import { isSummary, saysAll } from '../../core/stored-summary.ts';
 import { type Summary, summarise } from '../../core/summary.ts';
+import { estimatedRound, estimateWith } from './figures/estimated.ts';
 import { lobTerms, practiceWith, roundWith, serveTerms, termsWith } from './made.ts';
 import { anyPractice } from './practices.ts';
 import { MORNING } from './told.ts';
 
-const summary = practiceWith('2026-03-02', [
-  roundWith(0, termsWith(), [
-    [['a', 'b'], 3],
-    [['c', 'd', 'e'], 0],
+const estimate = estimateWith(60, 4, {
+  pace: { tempo: 1.4, refeed: 5 },
+  own: { a: { consistency: 0.3, consistencySd: 0.1 } },
+  implausible: true,
+});
+const summary: Summary = {
+  ...practiceWith('2026-03-02', [
+    estimatedRound(
+      roundWith(0, termsWith(), [
+        [['a', 'b'], 3],
+        [['c', 'd', 'e'], 0],
+      ]),
+      estimate,
+    ),
+    roundWith(1, serveTerms, [[['a', 'b'], { a: 2, b: 1 }]]),
+    roundWith(2, lobTerms, [[['a', 'b'], 4]]),
   ]),
-  roundWith(1, serveTerms, [[['a', 'b'], { a: 2, b: 1 }]]),
-  roundWith(2, lobTerms, [[['a', 'b'], 4]]),
-]);
+  paces: { rally: { tempo: 1.4 }, lob: { refeed: 6 } },
+};
 
 /** Every place in a record, as the path to it. */
 function places(value: unknown, path: string[] = []): string[][] {
@@ -64,7 +76,7 @@ describe('a record that is held against the summary of its practice', () => {
   test('may say more', () => {
     const more = structuredClone(summary) as Summary & { weather?: string };
     more.weather = 'wind';
-    Object.assign(more.rounds[0]?.tallies[0] ?? {}, { estimate: { shots: 80 } });
+    Object.assign(more.rounds[0]?.tallies[1] ?? {}, { estimate });
     expect(saysAll(more, summary)).toBe(true);
   });
 

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { fromCsv, toCsv } from '../../../core/exchange/csv.ts';
 import { TALLY_COLUMNS, type TallyColumn, tallyRows } from '../../../core/exchange/tallies.ts';
 import type { Summary } from '../../../core/summary.ts';
+import { estimatedRound, estimateWith } from '../figures/estimated.ts';
 import { lobTerms, practiceWith, roundWith, serveTerms, termsWith } from '../made.ts';
 
 const naming = {
@@ -47,6 +48,12 @@ describe('the table of tallies', () => {
       late_marks: 2,
       doubtful_marks: 1,
       quality: undefined,
+      touches_estimated: undefined,
+      touches_low: undefined,
+      touches_high: undefined,
+      consistency: undefined,
+      consistency_low: undefined,
+      consistency_high: undefined,
     });
     expect(otto).toMatchObject({ player: 'OTTO', partners: 'LIN', role: 2, touches_counted: 6 });
   });
@@ -72,6 +79,44 @@ describe('the table of tallies', () => {
       ['A', 5, 5],
       ['B', 2, 2],
     ]);
+  });
+
+  test('has a player’s part of all touches and the pair’s consistency, each with its limits', () => {
+    const round = estimatedRound(
+      roundWith(0, termsWith(), [[['a', 'b'], 4]]),
+      estimateWith(56.13, 5, { success: { consistency: 0.9375, consistencySd: 0.0365 } }),
+    );
+    const [row] = table(practiceWith('2026-03-02', [round]));
+    expect(row).toMatchObject({
+      touches_counted: 20,
+      touches_estimated: 28.1,
+      touches_low: 25,
+      touches_high: 31,
+      consistency: 0.938,
+      consistency_low: 0.888,
+      consistency_high: 0.978,
+    });
+  });
+
+  test('has on target each player’s own share', () => {
+    const own = { a: { consistency: 0.25, consistencySd: 0 } };
+    const round = estimatedRound(
+      roundWith(0, serveTerms, [[['a', 'b'], { a: 5, b: 2 }]]),
+      estimateWith(78, 9, { own }),
+    );
+    const [row] = table(practiceWith('2026-03-02', [round]));
+    expect(row).toMatchObject({ consistency: 0.25, consistency_low: 0.25 });
+  });
+
+  test('has the touches of a count that the clock contradicts, and no consistency', () => {
+    const { success: _, ...doubted } = estimateWith(300, 0, { implausible: true });
+    const round = estimatedRound(roundWith(0, termsWith(), [[['a', 'b'], 30]]), doubted);
+    const [row] = table(practiceWith('2026-03-02', [round]));
+    expect(row).toMatchObject({
+      touches_estimated: 150,
+      consistency: undefined,
+      consistency_low: undefined,
+    });
   });
 
   test('has no rate where there was no live clock', () => {

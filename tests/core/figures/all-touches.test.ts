@@ -16,6 +16,8 @@ const own = (player: string, ...days: PlayedRound[][]) =>
     player,
   ) ?? [];
 const sumOf = (player: string, ...days: PlayedRound[][]) => sumEstimates(own(player, ...days));
+const pairsOf = (...days: PlayedRound[][]) =>
+  sumEstimates(pairStints(days.map((rounds, day) => practiceWith(`2026-03-0${day + 1}`, rounds))));
 const REACH = 1.2815515655446004;
 
 describe('all touches', () => {
@@ -42,10 +44,20 @@ describe('all touches', () => {
 
   test('of independent rounds vary by the root of the summed squares, not end to end', () => {
     const rounds = [known(60, 3), known(60, 4, play(volley))];
+    expect(pairsOf(rounds).all).toEqual({
+      touches: 120,
+      low: Math.ceil(120 - REACH * 5),
+      high: Math.floor(120 + REACH * 5),
+    });
+  });
+
+  test('of a player over several rounds vary also by who of a pair strikes more', () => {
+    const rounds = [known(60, 3), known(60, 4, play(volley))];
+    const sd = Math.hypot(5 / 2, 1.5 * Math.SQRT2);
     expect(sumOf('a', rounds).all).toEqual({
       touches: 60,
-      low: Math.floor(Math.ceil(120 - REACH * 5) / 2),
-      high: Math.ceil(Math.floor(120 + REACH * 5) / 2),
+      low: Math.floor(Math.ceil(2 * (60 - REACH * sd)) / 2),
+      high: Math.ceil(Math.floor(2 * (60 + REACH * sd)) / 2),
     });
   });
 
@@ -60,9 +72,9 @@ describe('all touches', () => {
       ],
     ],
   ])('of rounds %s err together: their sds add', (_, days) => {
-    expect(sumOf('a', ...days).all).toMatchObject({
-      low: Math.floor(Math.ceil(120 - REACH * 7) / 2),
-      high: Math.ceil(Math.floor(120 + REACH * 7) / 2),
+    expect(pairsOf(...days).all).toMatchObject({
+      low: Math.ceil(120 - REACH * 7),
+      high: Math.floor(120 + REACH * 7),
     });
   });
 
@@ -88,7 +100,7 @@ describe('all touches', () => {
       ],
     ],
   ])('of rounds with %s are independent', (_, days) => {
-    expect(sumOf('a', ...days).all?.low).toBe(Math.floor(Math.ceil(120 - REACH * 5) / 2));
+    expect(pairsOf(...days).all?.low).toBe(Math.ceil(120 - REACH * 5));
   });
 
   test('are never below what was counted', () => {
@@ -141,16 +153,18 @@ describe('all touches', () => {
     expect(sumOf('b', rounds).all).toEqual({ touches: 15, low: 14, high: 16 });
   });
 
-  test('of pairs and a trio keep to sixths of whole shots', () => {
+  test('of unlike parts are rounded outwards as they are', () => {
     const trio = estimatedRound(
-      roundWith(1, lobTerms, [[['a', 'b', 'c'], 6]]),
+      roundWith(1, lobTerms, [[['a', 'b', 'c'], 5]]),
       estimateWith(30, 3),
     );
     const { all } = sumOf('a', [known(60, 4), trio]);
-    const sd = Math.hypot(4 / 2, 3 / 3);
-    expect(all?.touches).toBe(40);
-    expect(all?.low).toBe(Math.floor(Math.ceil(6 * (40 - REACH * sd)) / 6));
-    expect(all?.high).toBe(Math.ceil(Math.floor(6 * (40 + REACH * sd)) / 6));
+    const sd = Math.hypot(4 / 2, 3 / 3, 1.5 * Math.SQRT2);
+    expect(all).toEqual({
+      touches: expect.closeTo(40, 9),
+      low: Math.floor(40 - REACH * sd),
+      high: Math.ceil(40 + REACH * sd),
+    });
   });
 
   test('of a role that strikes nothing are none', () => {

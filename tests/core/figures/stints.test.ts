@@ -59,27 +59,47 @@ describe('a player’s stint', () => {
   });
 
   test('is half of the touches of a rally struck in turn', () => {
-    expect(parts(roundWith(0, termsWith(), [[['a', 'b'], 1]]))).toEqual([
-      [1, 2],
-      [1, 2],
-    ]);
+    expect(parts(roundWith(0, termsWith(), [[['a', 'b'], 1]]))).toEqual([1 / 2, 1 / 2]);
   });
 
   test('is as much of a sequence as the role strikes of it', () => {
-    expect(parts(roundWith(0, approach, [[['a', 'b'], 1]]))).toEqual([
-      [2, 3],
-      [1, 3],
+    expect(parts(roundWith(0, approach, [[['a', 'b'], 1]]))).toEqual([2 / 3, 1 / 3]);
+  });
+
+  test('of a trio has two thirds of its clock', () => {
+    const [stint] = only(roundWith(0, approach, [[['a', 'b', 'c'], 4]])).get('c') ?? [];
+    expect(stint).toMatchObject({ seconds: 80, sets: 2 });
+  });
+
+  const trio = (sets: number, times: number[] = []) => {
+    const round = roundWith(0, approach, [[['a', 'b', 'c'], sets]]);
+    return parts({ ...round, tallies: round.tallies.map((tally) => ({ ...tally, times })) });
+  };
+
+  test('of a trio is half of the part of the clock in which the player hit', () => {
+    // Until 30 s c rests, then a, and from 60 s to the horn b.
+    expect(trio(2, [30, 60])).toEqual([
+      expect.closeTo(0.5 * (1 - 30 / 120), 12),
+      expect.closeTo(0.5 * (1 - 60 / 120), 12),
+      expect.closeTo(0.5 * (1 - 30 / 120), 12),
     ]);
   });
 
-  test('is a third in a trio, whose players change roles, and two thirds of its clock', () => {
-    expect(parts(roundWith(0, approach, [[['a', 'b', 'c'], 4]]))).toEqual([
-      [1, 3],
-      [1, 3],
-      [1, 3],
-    ]);
-    const [stint] = only(roundWith(0, approach, [[['a', 'b', 'c'], 4]])).get('c') ?? [];
-    expect(stint).toMatchObject({ seconds: 80, sets: 2 });
+  test('of a trio whose marks do not tell takes all sets as equally long', () => {
+    expect(trio(2)).toEqual([1 / 3, 1 / 3, 1 / 3].map((part) => expect.closeTo(part, 12)));
+    expect(trio(3, [30, 60])).toEqual(
+      [0.5 * (1 - 1 / 4), 0.5 * (1 - 1 / 4), 0.5 * (1 - 2 / 4)].map((part) =>
+        expect.closeTo(part, 12),
+      ),
+    );
+  });
+
+  test('of a trio without a set is nothing for the one who rested all the time', () => {
+    expect(trio(0)).toEqual([1 / 2, 1 / 2, 0]);
+  });
+
+  test('of a trio without live clock is a third', () => {
+    expect(parts(roundWith(0, approach, [[['a', 'b', 'c'], 0]], 0))).toEqual([1 / 3, 1 / 3, 1 / 3]);
   });
 
   test('on target is half of the balls and an own share of those that meet it', () => {
@@ -89,7 +109,7 @@ describe('a player’s stint', () => {
       estimateWith(78, 9, { own }),
     );
     const stints = only(round);
-    expect(stints.get('a')?.[0]).toMatchObject({ part: [1, 2], sets: 5, success: own.a });
+    expect(stints.get('a')?.[0]).toMatchObject({ part: 1 / 2, sets: 5, success: own.a });
     // Without an own share there is the pair's.
     expect(stints.get('b')?.[0]?.success?.consistency).toBe(0.9);
   });
@@ -108,8 +128,8 @@ describe('a pair’s stint', () => {
     expect(
       stints.map(({ counted, sets, seconds, part }) => [counted, sets, seconds, part]),
     ).toEqual([
-      [12, 4, 120, [1, 1]],
-      [6, 2, 120, [1, 1]],
+      [12, 4, 120, 1],
+      [6, 2, 120, 1],
     ]);
     expect(stints[0]?.success).toBeDefined();
     expect(stints[1]).not.toHaveProperty('estimate');
