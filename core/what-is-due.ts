@@ -1,0 +1,81 @@
+import type { Family, Stroke } from './drill.ts';
+import { daysBetween } from './exchange/week.ts';
+import { type LastPractised, lastPractised, roundsUntil } from './figures/last-practised.ts';
+import type { Summary } from './summary.ts';
+
+/** After so many days nothing is more overdue still: four weeks; ours. */
+const LONGEST_DAYS = 28;
+
+/** What the ledger says, before a practice, of what should be practised next. */
+export interface WhatIsDue {
+  /** Of the whole squad. */
+  squad: LastPractised;
+  /** Of each player who is here, in their order. */
+  here: { player: string; last: LastPractised }[];
+  /**
+   * How overdue a family or stroke is for those who are here: 0 where everyone had it today, 1
+   * where nobody had it in four weeks, each player weighing the same. The squad's own where nobody
+   * is here yet.
+   */
+  overdue(what: Family | Stroke): number;
+  /** Whole days since a drill was last played; undefined where it never was. */
+  drillDays(drill: string): number | undefined;
+  /** How overdue a drill is, in the same way: 1 where it was not played in four weeks. */
+  drillOverdue(drill: string): number;
+  /** The drills of the last day that had a practice. */
+  lastDrills: ReadonlySet<string>;
+  /** 1 for a family of the last practice, 2 for one of that before …; Infinity where it never was. */
+  practicesSince(family: Family): number;
+}
+
+/**
+ * @param summaries in any order; what is later than `today` is passed over
+ * @param here players who are here
+ */
+export function whatIsDue(
+  summaries: readonly Summary[],
+  today: string,
+  here: readonly string[],
+): WhatIsDue {
+  const { squad, players } = lastPractised(summaries, today);
+  const drillDates = new Map<string, string>();
+  const dates = new Set<string>();
+  const rounds = roundsUntil(summaries, today);
+  for (const { date, round } of rounds) {
+    dates.add(date);
+    const { drill } = round.terms;
+    if (!(drillDates.get(drill)! >= date)) drillDates.set(drill, date);
+  }
+  const lastDate = [...dates].sort().at(-1);
+  const own = here.map((player) => ({
+    player,
+    last: players.get(player) ?? { families: {}, strokes: {} },
+  }));
+  const asked = own.length > 0 ? own.map(({ last }) => last) : [squad];
+  const share = (date: string | undefined) =>
+    date === undefined ? 1 : Math.min(1, daysBetween(date, today) / LONGEST_DAYS);
+
+  return {
+    squad,
+    here: own,
+    overdue: (what) =>
+      asked.reduce((sum, last) => sum + share(lastOf(last, what)), 0) / asked.length,
+    drillDays: (drill) => {
+      const date = drillDates.get(drill);
+      return date === undefined ? undefined : daysBetween(date, today);
+    },
+    drillOverdue: (drill) => share(drillDates.get(drill)),
+    lastDrills: new Set(
+      [...drillDates].filter(([, date]) => date === lastDate).map(([drill]) => drill),
+    ),
+    practicesSince: (family) => {
+      const last = squad.families[family];
+      if (last === undefined) return Number.POSITIVE_INFINITY;
+      return 1 + [...dates].filter((date) => date > last).length;
+    },
+  };
+}
+
+/** The date of a family or stroke. */
+export const lastOf = (last: LastPractised, what: Family | Stroke): string | undefined =>
+  ({ ...last.families, ...last.strokes })[what];
