@@ -1,9 +1,8 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { plannedRounds } from '../../core/block.ts';
 import type { OpenRound } from '../../core/practice.ts';
-import { comingPairs, currentPlan, obstacle, press, setRound } from '../actions.ts';
-import { scheduleSigns, unlockSound } from '../device/sound.ts';
-import { stayAwake } from '../device/wake.ts';
+import { comingPairs, currentPlan, obstacle, setRound } from '../actions.ts';
+import { sleeps, tryToStayAwake } from '../device/wake.ts';
 import { library, openPractice } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
 import { CourtDrawing } from '../parts/court-drawing.tsx';
@@ -14,24 +13,20 @@ import { Presence } from '../parts/presence.tsx';
 import { go } from '../route.ts';
 import { drillName, textOf } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';
+import { startRound } from './clock-deeds.ts';
+import { SayPairs } from './say-pairs.tsx';
 import './before-round.css';
 
 /** The drill's card and the pairs, until Start. */
 export function BeforeRound({ round }: { round: OpenRound }) {
   const t = words.value.court;
   const [choosing, setChoosing] = useState(false);
+  useEffect(() => void tryToStayAwake(), []);
   const practice = openPractice.value;
   const drill = library.value.drills.get(round.terms.drill);
   const text = drill && textOf(drill);
   const lacking = obstacle(practice);
   const pairs = practice && lacking === undefined ? comingPairs(practice) : [];
-  const start = () => {
-    unlockSound();
-    setRound(pairs);
-    press('clock-started', round);
-    scheduleSigns(round.seconds);
-    void stayAwake();
-  };
   return (
     <main class="page before">
       <header>
@@ -82,9 +77,11 @@ export function BeforeRound({ round }: { round: OpenRound }) {
         ) : (
           <Pairs pairs={pairs} onSwap={setRound} />
         )}
+        <SayPairs round={round.id} pairs={pairs} />
       </section>
       <div class="before-start">
-        <Button as="main" disabled={pairs.length === 0} onClick={start}>
+        {sleeps.value && <p class="small">{t.sleeps[sleeps.value]}</p>}
+        <Button as="main" disabled={pairs.length === 0} onClick={() => startRound(round, pairs)}>
           {t.start} · {words.value.clock(round.seconds)}
         </Button>
       </div>

@@ -7,7 +7,22 @@ import * as z from 'zod/mini';
 const Prefs = z.object({
   language: z.catch(z.enum(['phone', 'en', 'fr', 'es']), 'phone'),
   theme: z.catch(z.enum(['phone', 'light', 'dark']), 'phone'),
-  sound: z.catch(z.boolean(), true),
+  sound: z.catch(
+    // An earlier version knew on and off only.
+    z.pipe(
+      z.transform((value) => (value === false ? 'off' : value)),
+      z.enum(['off', 'quiet', 'loud']),
+    ),
+    'loud',
+  ),
+  /** A quiet click at each count. */
+  click: z.catch(z.boolean(), true),
+  /** The names of the next pairs are said as their card comes. */
+  sayPairs: z.catch(z.boolean(), false),
+  /** The hand whose thumb counts. */
+  hand: z.catch(z.enum(['right', 'left']), 'right'),
+  /** Single keys count and run the clock. */
+  keys: z.catch(z.boolean(), true),
   /** The invented squad is shown instead of the coach's own ledger. */
   demo: z.catch(z.boolean(), false),
   /** The page a player was handed; until the coach takes the phone back there is no other. */

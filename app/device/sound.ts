@@ -1,68 +1,130 @@
-import { type Sign, signsAhead } from '../../core/signs.ts';
 import { prefs } from './prefs.ts';
+import { SignTrack } from './sign-track.ts';
+import { type Call, give } from './timbres.ts';
 
 /*
- * What is heard of a round. Signs are scheduled on the audio clock, so that a busy or throttled
- * page cannot make them late.
+ * The phone's loudspeaker. Every sign is seen as well: where a phone gives no sound, or takes it
+ * away, the round goes on without.
  */
 
-let context: AudioContext | undefined;
-let scheduled: OscillatorNode[] = [];
+/** Gain of each volume; quiet is about 12 dB below loud. */
+const GAINS = { off: 0, quiet: 0.25, loud: 1 } as const;
+/** An audio clock that says that it runs and has not moved for so long, in milliseconds, has stopped. */
+const STOPPED_MS = 1_000;
+/** How often a phone that took the sound away, as for a call, is asked to give it back. */
+const ASK_AGAIN_MS = 1_000;
+/** After so long without sound, in milliseconds, whatever its clock says, it is built anew. */
+const GIVEN_UP_MS = 5_000;
+/** A sound that could not begin within so many milliseconds is left out: later it would mislead. */
+const STALE_MS = 300;
+/** An answer to what is heard now that is older, in milliseconds, is of no use. */
+const FRESH_MS = 200;
 
-/** Must be called from a click or the end of a touch: phones let a page sound only then. */
+interface Desk {
+  readonly context: AudioContext;
+  readonly volume: GainNode;
+  readonly track: SignTrack;
+  /** When the audio clock was last seen to move, on the page's steady clock. */
+  movedAt: number;
+  time: number;
+  askedAt: number;
+}
+
+let desk: Desk | undefined;
+
+/**
+ * Lets the page sound. Must be called from a click, the end of a touch or a key: phones let a page
+ * sound only then. Nothing happens while sound is off.
+ */
 export function unlockSound(): void {
-  if (!prefs.value.sound) return;
+  if (prefs.value.sound === 'off') return;
+  desk ??= makeDesk();
+  if (desk) ask(desk);
+}
+
+/** Sounds a call at once, if the page may sound. */
+export function sound(call: Call): void {
+  const { sound, click } = prefs.value;
+  if (!desk || sound === 'off' || (call === 'count' && !click)) return;
+  const { context, volume } = desk;
+  const asked = performance.now();
+  setVolume(desk);
+  const now = () => {
+    if (performance.now() - asked < STALE_MS) give(context, volume, call, context.currentTime);
+  };
+  if (context.state === 'running') now();
+  else context.resume().then(now, () => {});
+}
+
+/**
+ * Keeps the signs of a round in step with its clock. To be called again and again while a round is
+ * followed: what the phone did to the sound meanwhile is found here and put right.
+ *
+ * @param left seconds left on the round's clock; undefined where no sign is to come, as in a pause
+ */
+export function keepSigns(left: number | undefined): void {
+  if (!desk) return;
+  if (left === undefined || prefs.value.sound === 'off') {
+    desk.track.hush();
+    return;
+  }
+  setVolume(desk);
+  const at = performance.now();
+  const { context } = desk;
+  if (context.currentTime !== desk.time) {
+    desk.time = context.currentTime;
+    desk.movedAt = at;
+  }
+  const still = at - desk.movedAt;
+  const stopped = still > (context.state === 'running' ? STOPPED_MS : GIVEN_UP_MS);
+  if (still === 0) desk.track.keepTo(left, heardAt(context));
+  else if (stopped) rebuild();
+  else if (at - desk.askedAt > ASK_AGAIN_MS) ask(desk);
+}
+
+function makeDesk(): Desk | undefined {
   try {
-    context ??= new AudioContext();
-    void context.resume();
+    const context = new AudioContext();
+    const volume = context.createGain();
+    volume.connect(context.destination);
+    return {
+      context,
+      volume,
+      track: new SignTrack(context, volume),
+      movedAt: performance.now(),
+      time: context.currentTime,
+      askedAt: 0,
+    };
   } catch {
-    context = undefined; // No sound on this phone: every sign is seen as well.
+    return undefined; // No sound on this phone.
   }
 }
 
-/** Pitch in hertz, length in seconds and strokes of each sign. */
-const VOICES: Readonly<Record<Sign, { pitch: number; length: number; strokes: number }>> = {
-  'half-minute': { pitch: 660, length: 0.16, strokes: 2 },
-  'last-seconds': { pitch: 880, length: 0.09, strokes: 1 },
-  horn: { pitch: 392, length: 1.1, strokes: 1 },
-};
-
-/** Schedules every sign that is still to come, in place of those scheduled before. */
-export function scheduleSigns(secondsLeft: number): void {
-  hush();
-  if (!context || !prefs.value.sound) return;
-  for (const { in: wait, sign } of signsAhead(secondsLeft)) {
-    const { pitch, length, strokes } = VOICES[sign];
-    for (let stroke = 0; stroke < strokes; stroke++) {
-      tone(context, context.currentTime + wait + stroke * length * 1.6, pitch, length);
-    }
-  }
+function rebuild(): void {
+  void desk?.context.close().catch(() => {});
+  desk = makeDesk();
+  if (desk) ask(desk);
 }
 
-/** Takes back every sign that has not sounded yet. */
-export function hush(): void {
-  for (const node of scheduled) {
-    try {
-      node.stop();
-    } catch {
-      // It had ended by itself.
-    }
-    node.disconnect();
-  }
-  scheduled = [];
+function ask(asked: Desk): void {
+  asked.askedAt = performance.now();
+  if (asked.context.state !== 'running') asked.context.resume().catch(() => {});
 }
 
-function tone(audio: BaseAudioContext, at: number, pitch: number, length: number): void {
-  const source = audio.createOscillator();
-  const gain = audio.createGain();
-  source.type = 'triangle';
-  source.frequency.value = pitch;
-  gain.gain.setValueAtTime(0, at);
-  gain.gain.linearRampToValueAtTime(0.9, at + 0.01);
-  gain.gain.setValueAtTime(0.9, at + length * 0.7);
-  gain.gain.linearRampToValueAtTime(0, at + length);
-  source.connect(gain).connect(audio.destination);
-  source.start(at);
-  source.stop(at + length);
-  scheduled.push(source);
+function setVolume({ volume }: Desk): void {
+  volume.gain.value = GAINS[prefs.value.sound];
+}
+
+/**
+ * The second of the audio clock that leaves the loudspeaker now: behind `currentTime` by the way
+ * there, which is long to a loudspeaker without a wire.
+ */
+function heardAt(context: AudioContext): number {
+  const { contextTime, performanceTime } = context.getOutputTimestamp?.() ?? {};
+  if (contextTime !== undefined && performanceTime !== undefined) {
+    // Where the sound has just come back, the phone still tells when it was taken away.
+    const since = performance.now() - performanceTime;
+    if (since >= 0 && since < FRESH_MS) return contextTime + since / 1000;
+  }
+  return context.currentTime;
 }

@@ -1,24 +1,57 @@
+import { signal } from '@preact/signals';
+
 /** Keeps the screen on while a round runs, where the phone lets a page do so. */
 
+/** Why the screen will not stay on by itself, as far as is known; undefined where it will. */
+export const sleeps = signal<'unable' | 'refused' | undefined>(
+  'wakeLock' in navigator ? undefined : 'unable',
+);
+
 let lock: WakeLockSentinel | undefined;
+let asking = false;
 let wanted = false;
 
+/** Best called in a click: some phones listen only then. */
 export async function stayAwake(): Promise<void> {
   wanted = true;
-  try {
-    lock ??= await navigator.wakeLock?.request('screen');
-    lock?.addEventListener('release', () => {
-      lock = undefined;
-    });
-  } catch {
-    lock = undefined; // Refused, as on low battery: the round goes on by its start stamp.
+  if (lock || asking) return;
+  asking = true;
+  const granted = await ask();
+  asking = false;
+  if (!granted) return; // The round goes on by its start stamp, and whoever looks was told.
+  if (!wanted) {
+    void granted.release();
+    return;
   }
+  lock = granted;
+  granted.addEventListener('release', () => {
+    if (lock === granted) lock = undefined;
+  });
 }
 
 export function maySleep(): void {
   wanted = false;
   void lock?.release();
   lock = undefined;
+}
+
+/** Finds out, before it matters, whether the phone would keep its screen on. */
+export async function tryToStayAwake(): Promise<void> {
+  if (!wanted) await (await ask())?.release();
+}
+
+/** A lock, or undefined where the phone gives none, as on low battery. */
+async function ask(): Promise<WakeLockSentinel | undefined> {
+  if (!('wakeLock' in navigator)) return undefined;
+  try {
+    const granted = await navigator.wakeLock.request('screen');
+    sleeps.value = undefined;
+    return granted;
+  } catch {
+    // A page that is not seen is always refused, and asks again when it is.
+    if (document.visibilityState === 'visible') sleeps.value = 'refused';
+    return undefined;
+  }
 }
 
 // A hidden page loses the lock; it is asked for again when the page is seen.

@@ -8,8 +8,11 @@ import { Button } from '../parts/button.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { href } from '../route.ts';
 import { words } from '../words/words.ts';
+import { Choice } from './choice.tsx';
+import { CourtPart } from './court-part.tsx';
 import { startDemo } from './demo.ts';
 import { DemoState } from './demo-state.tsx';
+import { Switch } from './switch.tsx';
 import './settings.css';
 
 /** How this phone shows things, and what there is to know of the app itself. */
@@ -24,6 +27,7 @@ export function SettingsScreen() {
         <Messages />
         <Ways />
         <Looks />
+        <CourtPart />
         <HomeScreen />
         <Keeping />
         <Demo />
@@ -56,48 +60,23 @@ const themes = ['phone', 'light', 'dark'] as const;
 
 function Looks() {
   const t = words.value.settings;
-  const { theme, sound, initials } = prefs.value;
+  const { theme, initials } = prefs.value;
   return (
     <section class="part" aria-labelledby="looks">
       <h2 id="looks">{t.looks}</h2>
-      <fieldset class="settings-choices">
-        <legend>{t.theme}</legend>
-        {themes.map((each) => (
-          <label key={each}>
-            <input
-              type="radio"
-              name="theme"
-              checked={theme === each}
-              onChange={() => setPrefs({ theme: each })}
-            />
-            {t.themes[each]}
-          </label>
-        ))}
-      </fieldset>
-      <label class="settings-switch">
-        <input
-          type="checkbox"
-          checked={sound}
-          aria-describedby="sound-means"
-          onChange={() => setPrefs({ sound: !sound })}
-        />
-        {t.sound}
-      </label>
-      <p id="sound-means" class="small">
-        {t.soundMeans}
-      </p>
-      <label class="settings-switch">
-        <input
-          type="checkbox"
-          checked={initials}
-          aria-describedby="initials-mean"
-          onChange={() => setPrefs({ initials: !initials })}
-        />
-        {t.initials}
-      </label>
-      <p id="initials-mean" class="small">
-        {t.initialsMean}
-      </p>
+      <Choice
+        legend={t.theme}
+        values={themes}
+        value={theme}
+        names={t.themes}
+        onChange={(theme) => setPrefs({ theme })}
+      />
+      <Switch
+        label={t.initials}
+        means={t.initialsMean}
+        on={initials}
+        onChange={(initials) => setPrefs({ initials })}
+      />
     </section>
   );
 }

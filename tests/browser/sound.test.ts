@@ -9,7 +9,7 @@ declare global {
     Track: { SignTrack: typeof SignTrack };
     Sound: { keepSigns: typeof keepSigns; unlockSound: typeof unlockSound };
     contexts: AudioContext[];
-    begins: number[];
+    given: { context: BaseAudioContext; at: number }[];
   }
 }
 
@@ -47,7 +47,7 @@ const RATE = 8_000;
 const play = (page: Page, { taken, away, late }: { taken: number; away: number; late: number }) =>
   page.evaluate(
     async ({ taken, away, late, LENGTH, RATE }) => {
-      const seconds = LENGTH - away + 2;
+      const seconds = Math.max(LENGTH - away, taken + 5) + 2;
       const audio = new OfflineAudioContext(1, seconds * RATE, RATE);
       const track = new window.Track.SignTrack(audio, audio.destination);
       let looks = 0;
@@ -108,6 +108,12 @@ test.describe('the signs of a round', () => {
     });
   }
 
+  test('that the phone would give too late to be true are left out', async ({ page }) => {
+    const onsets = await play(page, { taken: 36.5, away: 30, late: 0 });
+    expect(onsets.filter((at) => at > 36.5)).toEqual([]);
+    expect(onsets).toHaveLength(4);
+  });
+
   test('are silent in a pause, and a sign that sounds already may end', async ({ page }) => {
     const loud = await page.evaluate(async () => {
       const audio = new OfflineAudioContext(1, 16_000, 8_000);
@@ -140,19 +146,19 @@ test.describe('a phone that takes the sound away', () => {
         await new Promise((next) => setTimeout(next, 50));
       }
       const context = window.contexts.at(-1) as AudioContext;
-      // The horn has the lowest voice, and was given last.
+      const given = window.given.filter((each) => each.context === context);
       return {
         contexts: window.contexts.length,
-        off: Math.max(...window.begins) - (context.currentTime + left()),
+        // The horn is given last.
+        off: (given.at(-1)?.at ?? Number.NaN) - (context.currentTime + left()),
       };
     }, ms);
 
   test.beforeEach(async ({ page }) => {
-    await page.goto('./icon.svg');
-    await page.setContent('<p>a page that may sound</p>');
+    await page.setContent('<button>A page that may sound</button>');
     await page.evaluate(() => {
       window.contexts = [];
-      window.begins = [];
+      window.given = [];
       const own = window.AudioContext;
       window.AudioContext = class extends own {
         constructor() {
@@ -162,12 +168,12 @@ test.describe('a phone that takes the sound away', () => {
       };
       const start = OscillatorNode.prototype.start;
       OscillatorNode.prototype.start = function (at = 0) {
-        window.begins.push(at);
+        window.given.push({ context: this.context, at });
         start.call(this, at);
       };
     });
     await give(page, 'sound.ts', 'Sound');
-    await page.mouse.click(5, 5);
+    await page.getByRole('button').click();
   });
 
   test('is asked to give it back, and the horn is where it was', async ({ page }) => {
@@ -175,11 +181,11 @@ test.describe('a phone that takes the sound away', () => {
     await page.evaluate(() => window.contexts[0]?.suspend());
     await page.waitForTimeout(700);
     await page.evaluate(() => {
-      window.begins = [];
+      window.given = [];
     });
     const { contexts, off } = await follow(page, 3_000);
     expect(contexts).toBe(1);
-    expect(Math.abs(off)).toBeLessThan(0.05);
+    expect(Math.abs(off)).toBeLessThan(0.1);
   });
 
   test('and whose audio clock stands still gets a new one, with the horn in its place', async ({
@@ -190,10 +196,10 @@ test.describe('a phone that takes the sound away', () => {
       const [context] = window.contexts;
       const stood = context?.currentTime;
       Object.defineProperty(context, 'currentTime', { get: () => stood });
-      window.begins = [];
+      window.given = [];
     });
     const { contexts, off } = await follow(page, 3_000);
     expect(contexts).toBe(2);
-    expect(Math.abs(off)).toBeLessThan(0.05);
+    expect(Math.abs(off)).toBeLessThan(0.1);
   });
 });

@@ -1,0 +1,35 @@
+import { EXTENSION_SECONDS } from '../../core/clock.ts';
+import type { Pair } from '../../core/entry.ts';
+import type { OpenRound } from '../../core/practice.ts';
+import { extend, press, setRound } from '../actions.ts';
+import { sound, unlockSound } from '../device/sound.ts';
+import { sayNoMore } from '../device/voice.ts';
+import { stayAwake } from '../device/wake.ts';
+
+/*
+ * What a person does to a round's clock. The signs follow the clock by themselves; what only a
+ * click may ask of the phone is asked here.
+ */
+
+/** Starts the round that waits, with these pairs. */
+export function startRound(round: OpenRound, pairs: Pair[]): void {
+  sayNoMore();
+  unlockSound();
+  setRound(pairs);
+  press('clock-started', round);
+  sound('start');
+  void stayAwake();
+}
+
+export const pauseRound = (round: OpenRound): void => press('clock-paused', round);
+
+export function resumeRound(round: OpenRound): void {
+  unlockSound();
+  press('clock-resumed', round);
+  sound('start');
+  void stayAwake();
+}
+
+export const giveMoreTime = (round: OpenRound): void => extend(round, EXTENSION_SECONDS);
+
+export const stopRound = (round: OpenRound): void => press('clock-stopped', round);

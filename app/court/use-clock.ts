@@ -1,0 +1,64 @@
+import type { RefObject } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { type Clock, isOver, secondsLeft } from '../../core/clock.ts';
+import { type Sign, signPassed } from '../../core/signs.ts';
+import { now } from '../device/clock.ts';
+import { words } from '../words/words.ts';
+
+/** How often the clock is looked at; what is shown never runs further behind than this. */
+const LOOK_MS = 100;
+/** How long a sign stays on the screen. */
+const SIGN_MS = 900;
+
+/** Somebody who follows the clock: told at each look, and once more with nothing as it ends. */
+export type Follower = (look: { clock: Clock; left: number; passed?: Sign } | undefined) => void;
+
+/**
+ * Writes the time left to one text node, and tells of signs and of the end as they come.
+ *
+ * @param follower must be the same function at every call
+ */
+export function useClock(
+  read: Clock,
+  follower?: Follower,
+): { digits: RefObject<HTMLSpanElement | null>; sign: Sign | undefined; over: boolean } {
+  const clock = useSame(read);
+  const digits = useRef<HTMLSpanElement>(null);
+  const [sign, setSign] = useState<Sign>();
+  const [over, setOver] = useState(() => isOver(clock, now()));
+  useEffect(() => {
+    let before = secondsLeft(clock, now());
+    let clear: ReturnType<typeof setTimeout> | undefined;
+    const look = () => {
+      const left = secondsLeft(clock, now());
+      if (digits.current) digits.current.textContent = words.value.clock(left);
+      const passed = clock.stopped === undefined ? signPassed(before, left) : undefined;
+      before = left;
+      if (passed) {
+        setSign(passed);
+        clearTimeout(clear);
+        clear = setTimeout(() => setSign(undefined), SIGN_MS);
+      }
+      follower?.({ clock, left, ...(passed && { passed }) });
+      setOver(isOver(clock, now()));
+    };
+    look();
+    const looking = setInterval(look, LOOK_MS);
+    document.addEventListener('visibilitychange', look);
+    return () => {
+      clearInterval(looking);
+      clearTimeout(clear);
+      document.removeEventListener('visibilitychange', look);
+      setSign(undefined);
+      follower?.(undefined);
+    };
+  }, [clock, follower]);
+  return { digits, sign, over };
+}
+
+/** Every mark folds the practice anew: a clock that stands as it stood is the same one. */
+function useSame(clock: Clock): Clock {
+  const same = useRef(clock);
+  if (JSON.stringify(same.current) !== JSON.stringify(clock)) same.current = clock;
+  return same.current;
+}
