@@ -6,6 +6,7 @@ import type { Pair } from '../core/entry.ts';
 import { MOST_PLAYERS, pairUp, rePair, turnPartners, turnRoles } from '../core/pairs.ts';
 import type { OpenRound, Practice } from '../core/practice.ts';
 import { now, today } from './device/clock.ts';
+import { takeLead } from './device/windows.ts';
 import { append, library, openPractice, practice } from './ledger.ts';
 
 /** What a person can do in a practice, each as the entries that say so. */
@@ -126,7 +127,9 @@ type Press =
   | 'round-settled'
   | 'round-skipped';
 
+/** Says what was done to a round's clock or to the round; whoever starts a clock leads from then on. */
 export function press(kind: Press, round: OpenRound): void {
+  if (kind === 'clock-started' || kind === 'clock-resumed') takeLead();
   append({ kind, practice: thePractice(), round: round.id });
 }
 

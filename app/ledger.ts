@@ -1,21 +1,23 @@
 import { batch, computed, signal } from '@preact/signals';
 import { nanoid } from 'nanoid';
-import { type Entry, isKnown, makeEntry, type Saying, type Unknown } from '../core/entry.ts';
+import { type Entry, isKnown, makeEntry, readEntry, type Saying } from '../core/entry.ts';
 import { byId, isPractised, isStanding, join } from '../core/ledger.ts';
 import { foldLibrary } from '../core/library.ts';
 import { foldPractice } from '../core/practice.ts';
 import { foldSquad } from '../core/squad.ts';
 import { nextStamp } from '../core/stamp.ts';
+import { saysAll } from '../core/stored-summary.ts';
 import { type Summary, summarise } from '../core/summary.ts';
-import { now, today } from './device/clock.ts';
-import { type Hurt, Store } from './device/store.ts';
+import { checkClock, dateOf, now, today } from './device/clock.ts';
+import { key, practiceAt } from './device/records.ts';
+import { type Hurt, type Kept, Store } from './device/store.ts';
+import { joinWindows, leads, tellWindows } from './device/windows.ts';
 
 /**
  * The one writer: append, save, tell. A touch becomes an entry, the entry is shown at once and
- * saved behind it; everything a screen shows is folded from the same entries.
+ * saved behind it; everything a screen shows is folded from the same entries. Other windows of the
+ * app hear of an entry once it is on the disk.
  */
-
-type Kept = Entry | Unknown;
 
 /** Every window draws a name of its own, so that no two ever make the same stamp. */
 const writer = nanoid(10);
@@ -26,15 +28,20 @@ let store: Store;
 const standing = signal<readonly Kept[]>([]);
 const practised = signal<readonly Kept[]>([]);
 
+/** Whether what is on the disk is shown; until then a phone has not answered, or refuses. */
+export const isRead = signal(false);
+
 /** Ids of entries that are shown but not on the disk yet, in the order of their making. */
 export const unsaved = signal<ReadonlySet<string>>(new Set());
 
-/** Why the phone cannot save at present. */
-export type Trouble = 'full' | 'refused';
+/** Why the phone cannot save at present: it is full, it refuses, or it does not answer. */
+export type Trouble = 'full' | 'refused' | 'slow';
 export const trouble = signal<Trouble | undefined>(undefined);
 
-/** Stored records that do not parse. */
-export const hurt = signal<readonly Hurt[]>([]);
+const looseHurt = signal<readonly Hurt[]>([]);
+const packHurt = signal<readonly Hurt[]>([]);
+/** Stored records that cannot be read. */
+export const hurt = computed(() => [...looseHurt.value, ...packHurt.value]);
 
 /** Summaries of packed practices, oldest first; undefined until they were read. */
 export const history = signal<readonly Summary[] | undefined>(undefined);
@@ -42,63 +49,76 @@ export const history = signal<readonly Summary[] | undefined>(undefined);
 export const squad = computed(() => foldSquad(standing.value.filter(isKnown)));
 export const library = computed(() => foldLibrary(standing.value.filter(isKnown)));
 
-/** The practice that is open today, or was opened last and is not packed. */
-export const practice = computed(() => {
+/** The entries of the practice that began last, of those that are not packed. */
+const latest = computed(() => {
   const entries = practised.value.filter(isKnown).filter(isPractised);
-  const id = entries.findLast((entry) => entry.kind === 'practice-opened')?.practice;
-  return foldPractice(entries.filter((entry) => entry.practice === id));
+  const opened = new Set(
+    entries.filter(({ kind }) => kind === 'practice-opened').map(({ practice }) => practice),
+  );
+  const begun = [...new Set(entries.map(({ practice }) => practice))];
+  const id = begun.findLast((each) => opened.has(each));
+  return entries.filter((entry) => entry.practice === id);
 });
+
+/** The practice that is open today, or was opened last and is not packed. */
+export const practice = computed(() => foldPractice(latest.value));
+
+/** Milliseconds since 1970 of the last thing that was said in that practice. */
+export const lastSaid = (): number | undefined => latest.value.at(-1)?.at;
+
+/** So long after the last thing said, a practice of another date goes on: it is past midnight. */
+const GOES_ON_MS = 4 * 3_600_000;
 
 /** The practice of today that is under way. */
 export const openPractice = computed(() => {
-  const latest = practice.value;
-  return latest && !latest.closed && latest.date === today() ? latest : undefined;
+  const held = practice.value;
+  if (!held || held.closed) return undefined;
+  const goesOn = Math.abs(now() - (lastSaid() ?? 0)) < GOES_ON_MS;
+  return held.date === today() || goesOn ? held : undefined;
 });
 
-/** Reads the ledger of a database; what an earlier day left open is packed afterwards. */
+/** How long the app waits for what is on the disk before it opens without. */
+const PATIENCE_MS = 3_000;
+
+/** Reads the ledger of a database; one that does not answer in time is joined in once it does. */
 export async function openLedger(database: string): Promise<void> {
   store = new Store(database);
-  try {
-    const opened = await store.open();
-    batch(() => {
-      standing.value = opened.standing;
-      practised.value = opened.practised;
-      hurt.value = opened.hurt;
-      for (const entry of [...opened.standing, ...opened.practised]) seen(entry.id);
-    });
-  } catch (error) {
-    trouble.value = troubleOf(error);
-  }
+  joinWindows(database, hear);
+  const inSight = () => {
+    if (document.visibilityState === 'visible') readAgain();
+  };
+  document.addEventListener('visibilitychange', inSight);
+  addEventListener('pageshow', (event) => event.persisted && inSight());
+  await Promise.race([save(), new Promise((resolve) => setTimeout(resolve, PATIENCE_MS))]);
+  if (!isRead.value) trouble.value ??= 'slow';
 }
-
-const seen = (id: string) => {
-  if (id > last) last = id;
-};
 
 /**
  * Appends what a person did to the ledger, shows it, and saves it. The screen must not wait: read
  * `unsaved` and `trouble` for what became of it.
  */
 export function append(...sayings: Saying[]): Entry[] {
+  checkClock();
   const at = now();
   const entries = sayings.map((saying) => {
     last = nextStamp(last, at, writer);
     return makeEntry(saying, last, at);
   });
-  take(entries);
-  void save();
+  batch(() => {
+    show(entries);
+    keep(entries);
+  });
   return entries;
 }
 
-/** Takes entries into what is shown, and into the queue of those to be saved. */
-function take(entries: readonly Kept[]): void {
+/** Takes entries into what is shown. */
+function show(entries: readonly Kept[]): void {
+  for (const { id } of entries) if (id > last) last = id;
   batch(() => {
     const more = entries.filter(isPractised);
     if (more.length > 0) practised.value = inOrder(practised.value, more);
     const standers = entries.filter(isStanding);
     if (standers.length > 0) standing.value = inOrder(standing.value, standers);
-    unsaved.value = new Set([...unsaved.value, ...entries.map((entry) => entry.id)]);
-    queue.push(...entries);
   });
 }
 
@@ -109,64 +129,316 @@ function inOrder(before: readonly Kept[], more: readonly Kept[]): readonly Kept[
   return !end || (first && byId(end, first) < 0) ? [...before, ...more] : join(before, more);
 }
 
+/** Entries to be written, in the order of their making. */
 const queue: Kept[] = [];
+let wantsReading = true;
 let saving: Promise<void> | undefined;
+let retry: ReturnType<typeof setTimeout> | undefined;
 
-/** Writes what waits, in order; one write at a time, and everything that came meanwhile next. */
-function save(): Promise<void> {
-  saving ??= (async () => {
-    while (queue.length > 0) {
-      const entries = [...queue];
-      try {
-        await store.save(entries);
-      } catch (error) {
-        trouble.value = troubleOf(error);
-        setTimeout(() => void save(), RETRY_MS);
-        return;
-      }
-      queue.splice(0, entries.length);
-      batch(() => {
-        const left = new Set(unsaved.value);
-        for (const entry of entries) left.delete(entry.id);
-        unsaved.value = left;
-        trouble.value = undefined;
-      });
-    }
-  })().finally(() => {
-    saving = undefined;
-  });
-  return saving;
+/** Puts entries into the queue of those to be saved. */
+function keep(entries: readonly Kept[]): void {
+  unsaved.value = new Set([...unsaved.value, ...entries.map(({ id }) => id)]);
+  queue.push(...entries);
+  void save();
+}
+
+/** Reads the disk again: a window that was out of sight may have missed what others wrote. */
+function readAgain(): void {
+  wantsReading = true;
+  void save();
 }
 
 /** While the phone refuses to save, it is asked again so often. */
 const RETRY_MS = 3_000;
 
-const troubleOf = (error: unknown): Trouble =>
-  error instanceof DOMException && error.name === 'QuotaExceededError' ? 'full' : 'refused';
+/** Reads what is to be read and writes what waits, in order, one after the other. */
+function save(): Promise<void> {
+  clearTimeout(retry);
+  if (!saving && (wantsReading || queue.length > 0)) saving = work();
+  return saving ?? Promise.resolve();
+}
 
-/** Packs every practice that is closed or of an earlier day, so that opening stays quick. */
-export async function packClosed(): Promise<void> {
-  const entries = practised.value.filter(isPractised);
-  const open = practice.value;
-  for (const id of new Set(entries.map((entry) => entry.practice))) {
-    const own = entries.filter((entry) => entry.practice === id);
-    const folded = foldPractice(own.filter(isKnown));
-    const isOld = folded && (folded.date < today() || (folded.closed && id !== open?.id));
-    if (!folded || !isOld || own.some((entry) => unsaved.value.has(entry.id))) continue;
-    await store.pack(summarise(folded, now()), own);
-    practised.value = practised.value.filter((entry) => entry.practice !== id);
-    history.value = undefined;
+async function work(): Promise<void> {
+  try {
+    while (wantsReading || queue.length > 0) {
+      if (wantsReading) await read();
+      else await writeQueue();
+    }
+    trouble.value = undefined;
+  } catch (error) {
+    trouble.value = troubleOf(error);
+    retry = setTimeout(() => void save(), RETRY_MS);
+  }
+  // At once after the last look at the queue, so that nothing can slip in unseen.
+  saving = undefined;
+}
+
+async function writeQueue(): Promise<void> {
+  const entries = [...queue];
+  await store.save(entries);
+  queue.splice(0, entries.length);
+  batch(() => {
+    const left = new Set(unsaved.value);
+    for (const { id } of entries) left.delete(id);
+    unsaved.value = left;
+    trouble.value = undefined;
+  });
+  tellWindows({ entries });
+}
+
+/**
+ * Joins what is on the disk with what is shown. Entries that were saved and lie there no more were
+ * packed by another window, or lost: those are written again.
+ */
+async function read(): Promise<void> {
+  const saved = [...standing.value, ...practised.value].filter(({ id }) => !unsaved.value.has(id));
+  const opened = await store.open(practicesOf(saved));
+  wantsReading = false;
+  const there = new Set([...opened.standing, ...opened.practised].map(({ id }) => id));
+  const gone = saved.filter(({ id }) => !there.has(id));
+  const isPacked = (entry: Kept) => isPractised(entry) && opened.packed.has(entry.practice);
+  const away = new Set(gone.filter(isPacked).map(({ id }) => id));
+  const lost = gone.filter((entry) => !isPacked(entry));
+  const mended = new Set(lost.map(key.entry));
+  batch(() => {
+    standing.value = join(opened.standing, standing.value);
+    practised.value = join(
+      opened.practised,
+      practised.value.filter(({ id }) => !away.has(id)),
+    );
+    looseHurt.value = opened.hurt.filter((each) => !mended.has(each.key));
+    for (const id of there) if (id > last) last = id;
+    isRead.value = true;
+    if (lost.length > 0) keep(lost);
+    openAnew(opened.packed);
+  });
+}
+
+const practicesOf = (entries: readonly Kept[]): Set<string> =>
+  new Set(entries.filter(isPractised).map((entry) => entry.practice));
+
+/** A practice whose opening was hurt or lost is opened again, or nothing of it could be shown. */
+function openAnew(packed: ReadonlySet<string>): void {
+  for (const id of practicesOf(practised.value)) {
+    const own = practised.value.filter((entry) => entry.practice === id);
+    if (packed.has(id) || own.some(({ kind }) => kind === 'practice-opened')) continue;
+    append({ kind: 'practice-opened', practice: id, date: dateOf(own[0]?.at ?? now()) });
   }
 }
 
+const troubleOf = (error: unknown): Trouble => {
+  const name = error instanceof DOMException ? error.name : '';
+  return name === 'QuotaExceededError' ? 'full' : name === 'TimeoutError' ? 'slow' : 'refused';
+};
+
+/** Takes in what another window tells; it is checked like anything from outside. */
+function hear(told: unknown): void {
+  const { entries, again } = (told ?? {}) as { entries?: unknown; again?: unknown };
+  if (again) {
+    readAgain();
+    if (history.value) {
+      history.value = undefined;
+      void readHistory();
+    }
+  }
+  if (!Array.isArray(entries)) return;
+  const shown = new Set([...standing.value, ...practised.value].map(({ id }) => id));
+  const fresh = entries.flatMap((entry) => {
+    const reading = readEntry(entry);
+    return reading.as !== 'hurt' && !shown.has(reading.entry.id) ? [reading.entry] : [];
+  });
+  // Whoever found that the phone's clock was set counts by the new one from here on.
+  if (fresh.some(({ kind }) => kind === 'clock-doubted')) checkClock();
+  show(fresh);
+  if (fresh.some((entry) => isPractised(entry) && entry.practice !== practice.value?.id)) {
+    void packClosed();
+  }
+}
+
+let packing: Promise<void> | undefined;
+let readingHistory: Promise<void> | undefined;
+
+/** Between two portions of a long work the phone serves whoever touches it. */
+const breathe = () => new Promise((resolve) => setTimeout(resolve));
+
+/**
+ * Packs every practice that is closed or of an earlier day, so that opening stays quick. Only the
+ * window that leads does so. A phone that cannot write now leaves it for another time.
+ */
+export async function packClosed(): Promise<void> {
+  await readingHistory;
+  packing ??= packPast()
+    .catch(() => {})
+    .finally(() => {
+      packing = undefined;
+    });
+  await packing;
+}
+
+async function packPast(): Promise<void> {
+  if (!leads.value || !isRead.value) return;
+  let packed = false;
+  for (const id of practicesOf(practised.value)) {
+    const own = practised.value.filter((entry) => entry.practice === id);
+    const folded = foldPractice(own.filter(isKnown).filter(isPractised));
+    const isPast = !folded || folded.date < today() || (folded.closed && id !== practice.value?.id);
+    const waits = own.some((entry) => unsaved.value.has(entry.id));
+    if (!isPast || waits || id === openPractice.value?.id) continue;
+    const summary = await store.pack(id, now());
+    if (!summary) continue;
+    packed = true;
+    batch(() => {
+      practised.value = practised.value.filter((entry) => entry.practice !== id);
+      if (history.value) history.value = withSummary(history.value, summary);
+    });
+  }
+  if (packed) tellWindows({ again: true });
+}
+
+const withSummary = (all: readonly Summary[], summary: Summary): Summary[] =>
+  inDateOrder([...all.filter(({ practice }) => practice !== summary.practice), summary]);
+
+const inDateOrder = (summaries: Summary[]): Summary[] =>
+  summaries.sort((a, b) =>
+    key.summary(a.date, a.practice) < key.summary(b.date, b.practice) ? -1 : 1,
+  );
+
 /** Reads the summaries of all packed practices, once; figures need them, counting does not. */
 export async function readHistory(): Promise<void> {
-  history.value ??= await store.summaries('0000', '9999');
+  await packing;
+  if (history.value) return;
+  readingHistory ??= readSummaries().finally(() => {
+    readingHistory = undefined;
+  });
+  await readingHistory;
+}
+
+async function readSummaries(): Promise<void> {
+  const summaries: Summary[] = [];
+  const found: Hurt[] = [];
+  for await (const portion of store.history(now())) {
+    summaries.push(...portion.summaries);
+    found.push(...portion.hurt);
+    await breathe();
+  }
+  batch(() => {
+    history.value = inDateOrder(summaries);
+    packHurt.value = found;
+  });
+}
+
+/** So many packs are looked at each time the app is opened: all of a season, ten in turn. */
+const LOOKS = 40;
+
+/**
+ * Looks at some of the packs, wherever the chance falls, so that damage is found while a backup may
+ * still be at hand. Summaries that say less than their packs are made anew.
+ */
+export async function lookOver(): Promise<void> {
+  if (!leads.value) return;
+  const { keys, packed } = await store.index();
+  const all = [...packed];
+  const from = Math.floor(Math.random() * all.length);
+  const some = [...all.slice(from), ...all.slice(0, from)].slice(0, LOOKS);
+  const looked = new Map(some.map((practice) => [practice, keys.get(practice) ?? []]));
+  for await (const portion of store.look(looked, now())) {
+    batch(() => {
+      const known = new Set(packHurt.value.map((each) => each.key));
+      const more = portion.hurt.filter((each) => !known.has(each.key));
+      if (more.length > 0) packHurt.value = [...packHurt.value, ...more];
+      for (const summary of portion.summaries) {
+        const shown = history.value?.find(({ practice }) => practice === summary.practice);
+        if (history.value && !saysAll(shown, summary)) {
+          history.value = withSummary(history.value, summary);
+        }
+      }
+    });
+    await breathe();
+  }
 }
 
 /** Packed practices and those of today, as figures read them, oldest first. */
 export const summaries = computed<readonly Summary[]>(() => {
   const current = practice.value;
-  const past = history.value ?? [];
+  const past = (history.value ?? []).filter((summary) => summary.practice !== current?.id);
   return current ? [...past, summarise(current, now())] : past;
 });
+
+/** What the hurt records belong to: a practice with its date where that is known, or the squad. */
+export interface HurtPlace {
+  practice?: string;
+  date?: string;
+  records: number;
+}
+
+export const hurtPlaces = computed<HurtPlace[]>(() => {
+  const places = new Map<string | undefined, HurtPlace>();
+  for (const each of hurt.value) {
+    const practice = practiceAt(each.key);
+    const place = places.get(practice) ?? { records: 0 };
+    const date = place.date ?? (practice && dateOfPractice(practice));
+    places.set(practice, {
+      records: place.records + 1,
+      ...(practice !== undefined && { practice }),
+      ...(date !== undefined && { date }),
+    });
+  }
+  return [...places.values()];
+});
+
+function dateOfPractice(id: string): string | undefined {
+  for (const entry of practised.value.filter(isKnown)) {
+    if (entry.kind === 'practice-opened' && entry.practice === id) return entry.date;
+  }
+  return history.value?.find(({ practice }) => practice === id)?.date;
+}
+
+/** Removes hurt records from this phone, once they were handed over or are not missed. */
+export async function forgetHurt(): Promise<void> {
+  await store.forget(hurt.value);
+  packHurt.value = [];
+  readAgain();
+  await saving;
+}
+
+/** The practice of now with all that its names and drills need, as far as it is shown. */
+export const practiceEntries = (): readonly Kept[] => [
+  ...standing.value,
+  ...practised.value.filter((entry) => entry.practice === practice.value?.id),
+];
+
+/** Every entry there is, in portions, those that are not saved yet too. */
+export async function* allEntries(): AsyncGenerator<readonly Kept[]> {
+  yield [...standing.value, ...practised.value];
+  for await (const packs of store.packs()) {
+    for (const { entries } of packs) yield entries;
+    await breathe();
+  }
+}
+
+/**
+ * Joins entries from a file with the ledger: all of them or none. A practice of today that is not
+ * closed is one to go on with, where this phone has none of its own.
+ *
+ * @param practices the entries of each practice, sorted by id
+ * @returns how many entries were new here
+ */
+export async function takeIn(
+  standers: readonly Kept[],
+  practices: ReadonlyMap<string, readonly Kept[]>,
+): Promise<number> {
+  await save();
+  const goesOn = (entries: readonly Kept[]) => {
+    const folded = foldPractice(entries.filter(isKnown).filter(isPractised));
+    return !openPractice.value && folded?.date === today() && !folded.closed;
+  };
+  const taken = await store.take(standers, practices, goesOn, now());
+  if (taken > 0) {
+    readAgain();
+    tellWindows({ again: true });
+    await saving;
+    history.value = undefined;
+    await readHistory();
+  }
+  return taken;
+}

@@ -1,13 +1,25 @@
-import { effect } from '@preact/signals';
+import { effect, untracked } from '@preact/signals';
 import { render } from 'preact';
-import { currentRound } from './actions.ts';
+import { currentRound, isRunning } from './actions.ts';
 import { App } from './app.tsx';
-import { checkClock } from './device/clock.ts';
+import { doubtRound, doubtStored } from './court/doubt.ts';
+import { onJump, watchClock } from './device/clock.ts';
 import { listenForInstall } from './device/install.ts';
 import { askToKeep } from './device/keep.ts';
 import { prefs } from './device/prefs.ts';
-import { registerWorker } from './device/worker.ts';
-import { history, openLedger, openPractice, packClosed, practice, readHistory } from './ledger.ts';
+import { leads } from './device/windows.ts';
+import { outOfDate, registerWorker } from './device/worker.ts';
+import {
+  history,
+  isRead,
+  lookOver,
+  openLedger,
+  openPractice,
+  packClosed,
+  practice,
+  readHistory,
+  unsaved,
+} from './ledger.ts';
 import { replace, route } from './route.ts';
 import { DEMO_DATABASE } from './settings/demo.ts';
 import { loadWords } from './words/words.ts';
@@ -20,13 +32,14 @@ const database = prefs.value.demo ? DEMO_DATABASE : 'rally-ledger';
 listenForInstall();
 followTheme();
 await Promise.all([loadWords(), openLedger(database)]);
+followClock();
 returnToRound();
 render(<App />, document.getElementById('app') as HTMLElement);
 registerWorker();
-watchClock();
+renew();
 keepLedger();
 // What opening does not need comes once the screen stands.
-setTimeout(() => void packClosed().then(readHistory), 300);
+setTimeout(tidy, 300);
 
 function followTheme(): void {
   const dark = matchMedia('(prefers-color-scheme: dark)');
@@ -39,24 +52,60 @@ function followTheme(): void {
   effect(put);
 }
 
+/** A phone whose clock is set in mid-round, or was set back while the app was gone, is found out. */
+function followClock(): void {
+  onJump(doubtRound);
+  watchClock();
+  effect(() => {
+    if (isRead.value) untracked(doubtStored);
+  });
+}
+
 /** After a reload or a kill in mid-round the app opens on that round, also where its horn has gone since. */
 function returnToRound(): void {
   if (currentRound(openPractice.value)?.clock && route.value.length === 0) replace('court');
 }
 
-/** Once there is a practice to lose, the browser is asked to keep it. */
-function keepLedger(): void {
-  let asked = prefs.value.demo;
+/** How often a window that another one has outdated looks whether it may start anew. */
+const RENEW_MS = 500;
+
+/** A newer version in charge starts this page anew, but never in a round and with nothing unsaved. */
+function renew(): void {
   effect(() => {
-    const practised = practice.value?.closed || (history.value?.length ?? 0) > 0;
-    if (asked || !practised) return;
-    asked = true;
-    void askToKeep();
+    if (!outOfDate.value) return;
+    setInterval(() => {
+      const runs = isRunning(currentRound(openPractice.value));
+      if (!runs && unsaved.value.size === 0) location.reload();
+    }, RENEW_MS);
   });
 }
 
-function watchClock(): void {
-  setInterval(checkClock, 1_000);
-  document.addEventListener('visibilitychange', checkClock);
-  addEventListener('pageshow', checkClock);
+/** Once there is a practice to lose, the browser is asked to keep it; and nobody leaves unsaved marks by mistake. */
+function keepLedger(): void {
+  let asked = prefs.value.demo;
+  effect(() => {
+    const { closed, rounds } = practice.value ?? {};
+    const practised = closed || rounds?.some(({ settled }) => settled);
+    if (asked || !(practised || (history.value?.length ?? 0) > 0)) return;
+    asked = true;
+    void askToKeep();
+  });
+  addEventListener('beforeunload', (event) => {
+    if (unsaved.value.size > 0) event.preventDefault();
+  });
+}
+
+/** The window that leads packs what is past and looks after the packs; figures get their history. */
+function tidy(): void {
+  effect(() => {
+    if (!leads.value) return;
+    untracked(
+      () =>
+        void packClosed()
+          .then(readHistory)
+          .then(lookOver)
+          .catch(() => {}),
+    );
+  });
+  void readHistory().catch(() => {});
 }

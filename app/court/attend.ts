@@ -2,6 +2,7 @@ import { type Clock, isPaused } from '../../core/clock.ts';
 import { keepSigns } from '../device/sound.ts';
 import { buzz } from '../device/vibrate.ts';
 import { maySleep, stayAwake } from '../device/wake.ts';
+import { leads } from '../device/windows.ts';
 import type { Follower } from './use-clock.ts';
 
 let attended: Clock | undefined;
@@ -15,8 +16,9 @@ export const attend: Follower = (look) => {
     return;
   }
   const { clock, left, passed } = look;
-  if (passed) buzz(passed);
-  keepSigns(isPaused(clock) || clock.stopped !== undefined ? undefined : left);
+  const calls = leads.value; // Two windows of one phone would call over each other.
+  if (passed && calls) buzz(passed);
+  keepSigns(calls && !isPaused(clock) && clock.stopped === undefined ? left : undefined);
   if (left === 0) maySleep();
   else if (clock !== attended) void stayAwake();
   attended = clock;

@@ -3,10 +3,9 @@ import { type Clock, isPaused } from '../../core/clock.ts';
 import type { OpenRound } from '../../core/practice.ts';
 import type { Sign } from '../../core/signs.ts';
 import { unlockSound } from '../device/sound.ts';
-import { trouble } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
-import { Notice } from '../parts/notice.tsx';
 import { Presence } from '../parts/presence.tsx';
+import { Trouble } from '../parts/trouble.tsx';
 import { go } from '../route.ts';
 import { words } from '../words/words.ts';
 import { attend } from './attend.ts';
@@ -51,7 +50,7 @@ export function RunningRound({ round, clock }: { round: OpenRound; clock: Clock 
           <Controls round={round} clock={clock} />
         )}
       </header>
-      {trouble.value && <Notice as="fault">{words.value.trouble[trouble.value]}</Notice>}
+      <Trouble />
       <Tiles round={round} clock={clock} />
       {choosing && (
         <div class="running-here">

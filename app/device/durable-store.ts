@@ -1,6 +1,6 @@
 import type { UseStore } from 'idb-keyval';
 
-/** The one object store of the database; its keys say what a record is (see store.ts). */
+/** The one object store of the database; its keys say what a record is (see records.ts). */
 export const OBJECT_STORE = 'records';
 
 /** How long the phone may take to open the database, or to carry out one transaction. */
@@ -18,48 +18,48 @@ const TRIES = 3;
  * than once: it must be idempotent, as puts and deletes by key are.
  *
  * Rejects with the last error: QuotaExceededError where the phone is full, TimeoutError where it
- * did not answer, whatever the browser gave otherwise.
+ * did not answer, whatever the browser gave otherwise. The next call begins with a new connection.
  */
 export function durableStore(database: string, limit = LIMIT_MS): UseStore {
   let connection: Promise<IDBDatabase> | undefined;
 
-  const connect = () => {
-    connection ??= within(limit, open(database, forget)).catch((error) => {
-      forget();
-      throw error;
-    });
-    return connection;
-  };
-  const forget = () => {
-    connection = undefined;
+  const lose = (lost: Promise<IDBDatabase>) => {
+    if (connection === lost) connection = undefined;
+    // One that opens after all, once nobody waits for it, must not stand in another's way.
+    lost.then((db) => db.close()).catch(() => {});
   };
 
   return async (mode, callback) => {
     for (let attempt = 1; ; attempt++) {
+      connection ??= open(database);
+      const current = connection;
       try {
-        return await transact(await connect(), mode, callback, limit);
+        const db = await within(limit, current);
+        // The browser closed it, or another window removes the database: open anew at the next use.
+        db.onclose = db.onversionchange = () => lose(current);
+        return await transact(db, mode, callback, limit);
       } catch (error) {
+        lose(current);
         if (attempt === TRIES || !isLost(error)) throw error;
-        forget();
       }
     }
   };
 }
 
-function open(database: string, onLost: () => void): Promise<IDBDatabase> {
+function open(database: string, version?: number): Promise<IDBDatabase> {
   return new Promise((resolve, reject) => {
-    const request = indexedDB.open(database);
+    const request = indexedDB.open(database, version);
     request.onupgradeneeded = () => request.result.createObjectStore(OBJECT_STORE);
     request.onerror = () => reject(request.error);
     request.onsuccess = () => {
       const db = request.result;
-      db.onclose = onLost;
-      // Another window removes the database: let it, and open anew at the next use.
-      db.onversionchange = () => {
-        db.close();
-        onLost();
-      };
-      resolve(db);
+      if (db.objectStoreNames.contains(OBJECT_STORE)) {
+        resolve(db);
+        return;
+      }
+      // Somebody else made a database of this name, and nothing in it.
+      db.close();
+      resolve(open(database, db.version + 1));
     };
   });
 }
@@ -87,7 +87,8 @@ async function transact<T>(
     } catch {
       // It had ended already, by itself.
     }
-    throw error;
+    // What ended the transaction says more than a request that fell with it.
+    throw transaction.error ?? error;
   }
 }
 

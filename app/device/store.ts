@@ -1,72 +1,123 @@
-import { promisifyRequest, type UseStore } from 'idb-keyval';
-import { type Entry, readEntry, type Unknown } from '../../core/entry.ts';
-import { byId, isPractised } from '../../core/ledger.ts';
+import type { UseStore } from 'idb-keyval';
+import type { Entry } from '../../core/entry.ts';
+import { isPractised } from '../../core/ledger.ts';
 import type { Summary } from '../../core/summary.ts';
 import { durableStore } from './durable-store.ts';
-
-/**
- * What lies where. One record an entry until its practice is packed:
- *
- *   s/<entry>              an entry that stands beyond one practice
- *   p/<practice>/<entry>   an entry of a practice that is not packed yet
- *   c/<practice>           a packed practice: all its entries
- *   i/<date>/<practice>    its summary, which figures read
- */
-const key = {
-  entry: (entry: Entry | Unknown) =>
-    isPractised(entry) ? `p/${entry.practice}/${entry.id}` : `s/${entry.id}`,
-  packed: (practice: string) => `c/${practice}`,
-  summary: (date: string, practice: string) => `i/${date}/${practice}`,
-};
-
-/** All keys that start with a prefix. */
-const under = (prefix: string) => IDBKeyRange.bound(prefix, `${prefix}\uffff`);
-
-/** A stored record that does not parse, kept as it lies. */
-export interface Hurt {
-  key: string;
-  /** The field that is wrong. */
-  path: string;
-  record: unknown;
-}
+import { liesRight, lookAt, packIn, packOf, readPack } from './packs.ts';
+import {
+  entriesOf,
+  type Hurt,
+  type Kept,
+  key,
+  practiceAt,
+  resultOf,
+  rowsOf,
+  under,
+} from './records.ts';
 
 export interface Opened {
   /** Sorted by id. */
-  standing: (Entry | Unknown)[];
-  practised: (Entry | Unknown)[];
+  standing: Kept[];
+  practised: Kept[];
+  hurt: Hurt[];
+  /** Practices, of those with entries here and those asked about, that are packed. */
+  packed: ReadonlySet<string>;
+}
+
+/** A portion of what the history holds. */
+export interface Portion {
+  summaries: Summary[];
   hurt: Hurt[];
 }
+
+/** Summaries, or packs, that are read in one go: a phone's screen stays alive in between. */
+const PORTION = 100;
+const FEW = 10;
+/** What concerns the whole ledger may take a slow phone its time. */
+const WHOLE_MS = 180_000;
 
 /** The ledger's records on this phone. Every call rejects as durable-store.ts says. */
 export class Store {
   #use: UseStore;
+  #useLong: UseStore;
 
   constructor(database: string) {
     this.#use = durableStore(database);
+    this.#useLong = durableStore(database, WHOLE_MS);
   }
 
   /** What the app opens with: the standing entries and the practices that are not packed. */
-  async open(): Promise<Opened> {
-    const [standing, practised] = await this.#use('readonly', (store) =>
-      Promise.all([rows(store, under('s/')), rows(store, under('p/'))]),
-    );
-    const hurt: Hurt[] = [];
-    return { standing: read(standing, hurt), practised: read(practised, hurt), hurt };
+  async open(practices: Iterable<string> = []): Promise<Opened> {
+    return this.#use('readonly', async (store) => {
+      const [standing, practised, aside] = await Promise.all([
+        rowsOf(store, under('s/')),
+        rowsOf(store, under('p/')),
+        rowsOf(store, under('h/')),
+      ]);
+      const hurt: Hurt[] = aside.map((row) => ({ ...row, path: 'record' }));
+      const opened = {
+        standing: entriesOf(standing, hurt),
+        practised: entriesOf(practised, hurt),
+      };
+      const packed = new Set<string>();
+      const own = opened.practised.filter(isPractised).map((entry) => entry.practice);
+      for (const practice of new Set([...own, ...practices])) {
+        if (await isPacked(store, practice)) packed.add(practice);
+      }
+      return { ...opened, hurt, packed };
+    });
   }
 
   /** Saves entries; resolves once they are on the disk. The same entry twice is one record. */
-  async save(entries: readonly (Entry | Unknown)[]): Promise<void> {
+  async save(entries: readonly Kept[]): Promise<void> {
     await this.#use('readwrite', (store) => {
       for (const entry of entries) store.put(entry, key.entry(entry));
     });
   }
 
-  /** Packs a practice: all or nothing. */
-  async pack(summary: Summary, entries: readonly (Entry | Unknown)[]): Promise<void> {
-    await this.#use('readwrite', (store) => {
-      store.put({ entries }, key.packed(summary.practice));
-      store.put(summary, key.summary(summary.date, summary.practice));
-      store.delete(under(`p/${summary.practice}/`));
+  /**
+   * Packs a practice, or packs it anew with what came since: all or nothing. Undefined where none
+   * of its entries opened it.
+   */
+  async pack(practice: string, now: number): Promise<Summary | undefined> {
+    return this.#use('readwrite', (store) => packIn(store, practice, now));
+  }
+
+  /**
+   * Joins another ledger's entries with this one's, in one transaction.
+   *
+   * @param practices those of each practice, sorted by id
+   * @param staysOpen whether a practice that is new here is one to go on with, and not packed
+   * @returns how many entries were new
+   */
+  async take(
+    standing: readonly Kept[],
+    practices: ReadonlyMap<string, readonly Kept[]>,
+    staysOpen: (entries: readonly Kept[]) => boolean,
+    now: number,
+  ): Promise<number> {
+    return this.#useLong('readwrite', async (store) => {
+      const isNew = (there: readonly Kept[]) => {
+        const ids = new Set(there.map((entry) => entry.id));
+        return (entry: Kept) => !ids.has(entry.id);
+      };
+      const put = (entries: readonly Kept[]) => {
+        for (const entry of entries) store.put(entry, key.entry(entry));
+      };
+      const before = entriesOf(await rowsOf(store, under('s/')), []);
+      const more = standing.filter(isNew(before));
+      put(more);
+      let taken = more.length;
+      for (const [practice, entries] of practices) {
+        const pack = await packOf(store, practice);
+        const loose = entriesOf(await rowsOf(store, under(`p/${practice}/`)), []);
+        const more = entries.filter(isNew([...(pack?.entries ?? []), ...loose]));
+        if (more.length === 0) continue;
+        taken += more.length;
+        const isPast = pack || (loose.length === 0 && !staysOpen(entries));
+        if (!isPast || !(await packIn(store, practice, now, more))) put(more);
+      }
+      return taken;
     });
   }
 
@@ -75,7 +126,7 @@ export class Store {
     standing: readonly Entry[],
     practices: readonly { summary: Summary; entries: readonly Entry[] }[],
   ): Promise<void> {
-    await this.#use('readwrite', (store) => {
+    await this.#useLong('readwrite', (store) => {
       store.clear();
       for (const entry of standing) store.put(entry, key.entry(entry));
       for (const { summary, entries } of practices) {
@@ -85,14 +136,97 @@ export class Store {
     });
   }
 
-  /** Summaries of the packed practices from one date to another, both included, oldest first. */
-  async summaries(from: string, to: string): Promise<Summary[]> {
-    const found = await this.#use('readonly', (store) =>
-      promisifyRequest<Summary[]>(
-        store.getAll(IDBKeyRange.bound(`i/${from}`, `i/${to}\uffff`)) as IDBRequest<Summary[]>,
-      ),
+  /** Summaries of the packed practices, in portions and in no order; hurt ones are made anew. */
+  async *history(now: number): AsyncGenerator<Portion> {
+    const { keys, packed } = await this.index();
+    const single = [...keys.values()].flatMap((own) => (own.length === 1 ? own : [])).sort();
+    const wanting = new Map(keys);
+    for (let from = 0; from < single.length; from += PORTION) {
+      const portion = single.slice(from, from + PORTION);
+      const rows = await this.#use('readonly', (store) =>
+        rowsOf(store, IDBKeyRange.bound(portion[0], portion.at(-1))),
+      );
+      const summaries = rows.filter(liesRight).map(({ record }) => record as Summary);
+      for (const { practice } of summaries) wanting.delete(practice);
+      const alone = summaries.filter(({ practice }) => !packed.has(practice));
+      yield {
+        summaries,
+        hurt: alone.map(({ practice }) => ({
+          key: key.packed(practice),
+          path: 'record',
+          record: undefined,
+        })),
+      };
+    }
+    yield* this.look(wanting, now);
+  }
+
+  /** Holds summaries against their packs, a few at a time, given the summaries' keys. */
+  async *look(
+    practices: ReadonlyMap<string, readonly string[]>,
+    now: number,
+  ): AsyncGenerator<Portion> {
+    const all = [...practices];
+    for (let from = 0; from < all.length; from += FEW) {
+      yield await this.#use('readwrite', async (store) => {
+        const portion: Portion = { summaries: [], hurt: [] };
+        for (const [practice, keys] of all.slice(from, from + FEW)) {
+          const { summary, hurt } = await lookAt(store, practice, keys, now);
+          if (summary) portion.summaries.push(summary);
+          portion.hurt.push(...hurt);
+        }
+        return portion;
+      });
+    }
+  }
+
+  /** The keys of each practice's summaries, and the practices that are packed. */
+  async index(): Promise<{ keys: Map<string, string[]>; packed: ReadonlySet<string> }> {
+    const [summaries, packs] = await this.#use('readonly', (store) =>
+      Promise.all([
+        resultOf(store.getAllKeys(under('i/'))),
+        resultOf(store.getAllKeys(under('c/'))),
+      ]),
     );
-    return found;
+    const packed = new Set(packs.map((at) => practiceAt(String(at)) ?? ''));
+    const keys = new Map([...packed].map((practice) => [practice, [] as string[]]));
+    for (const at of summaries.map(String)) {
+      const practice = practiceAt(at) ?? '';
+      keys.set(practice, [...(keys.get(practice) ?? []), at]);
+    }
+    return { keys, packed };
+  }
+
+  /** The entries of all packed practices, a few practices at a time, as far as they can be read. */
+  async *packs(): AsyncGenerator<{ entries: Kept[]; hurt: Hurt[] }[]> {
+    const practices = [...(await this.index()).packed];
+    for (let from = 0; from < practices.length; from += FEW) {
+      const few = practices.slice(from, from + FEW);
+      const packs = await this.#use('readonly', async (store) => {
+        const read: { entries: Kept[]; hurt: Hurt[] }[] = [];
+        for (const practice of few) {
+          const pack = await packOf(store, practice);
+          const hurt =
+            pack?.path === undefined
+              ? []
+              : [{ key: key.packed(practice), path: pack.path, record: pack.record }];
+          if (pack) read.push({ entries: pack.entries, hurt });
+        }
+        return read;
+      });
+      yield packs;
+    }
+  }
+
+  /** Removes hurt records; what can be read of a hurt pack stays. */
+  async forget(hurt: readonly Hurt[]): Promise<void> {
+    await this.#use('readwrite', (store) => {
+      for (const { key: at, record } of hurt) {
+        if (at.startsWith('c/')) {
+          store.put({ entries: readPack(record, practiceAt(at) ?? '').entries }, at);
+        } else store.delete(at);
+      }
+    });
   }
 
   /** Removes everything. */
@@ -103,25 +237,7 @@ export class Store {
   }
 }
 
-interface Row {
-  key: string;
-  record: unknown;
-}
+const isPacked = async (store: IDBObjectStore, practice: string): Promise<boolean> =>
+  (await resultOf(store.getKey(key.packed(practice)))) !== undefined;
 
-async function rows(store: IDBObjectStore, range: IDBKeyRange): Promise<Row[]> {
-  const [keys, records] = await Promise.all([
-    promisifyRequest(store.getAllKeys(range)),
-    promisifyRequest(store.getAll(range) as IDBRequest<unknown[]>),
-  ]);
-  return keys.map((key, index) => ({ key: String(key), record: records[index] }));
-}
-
-function read(rows: readonly Row[], hurt: Hurt[]): (Entry | Unknown)[] {
-  const entries: (Entry | Unknown)[] = [];
-  for (const { key, record } of rows) {
-    const reading = readEntry(record);
-    if (reading.as === 'hurt') hurt.push({ key, path: reading.path, record });
-    else entries.push(reading.entry);
-  }
-  return entries.sort(byId);
-}
+export type { Hurt, Kept };

@@ -1,27 +1,49 @@
 import { signal } from '@preact/signals';
+import type { TrustedScriptURL, TrustedTypesWindow } from 'trusted-types/lib';
 import { Workbox } from 'workbox-window';
 
 /** A newer version is on the phone and waits to be taken in. */
 export const newVersion = signal(false);
+
+/** Another window has taken a newer version in: this one still runs the older. */
+export const outOfDate = signal(false);
 
 let workbox: Workbox | undefined;
 
 /** Registers the service worker; without one (a development server, an old phone) the app works online. */
 export function registerWorker(): void {
   if (!('serviceWorker' in navigator) || import.meta.env.DEV) return;
-  workbox = new Workbox(new URL('sw.js', document.baseURI).href);
+  workbox = new Workbox(workerAddress());
   workbox.addEventListener('waiting', () => {
     newVersion.value = true;
+  });
+  const { serviceWorker } = navigator;
+  let inCharge = serviceWorker.controller;
+  serviceWorker.addEventListener('controllerchange', () => {
+    if (inCharge) outOfDate.value = true; // Else it is the first one, which brought this very page.
+    inCharge = serviceWorker.controller;
   });
   workbox.register().catch(() => {}); // Refused: the app works with a network.
   // A phone that stays open for days looks for a newer version when it is taken out again.
   document.addEventListener('visibilitychange', () => {
-    if (document.visibilityState === 'visible') void workbox?.update();
+    if (document.visibilityState === 'visible') workbox?.update().catch(() => {});
   });
 }
 
-/** Takes the waiting version in: the page is loaded anew once it is in charge. */
+/** Takes the waiting version in; `outOfDate` tells once it is in charge. */
 export function takeNewVersion(): void {
-  workbox?.addEventListener('controlling', () => location.reload());
   workbox?.messageSkipWaiting();
+}
+
+/**
+ * The one script address that the page's content policy lets through beside the page's own scripts.
+ * Phones without trusted types take it as it is.
+ */
+function workerAddress(): string | TrustedScriptURL {
+  const address = new URL('sw.js', document.baseURI).href;
+  const { trustedTypes } = window as unknown as TrustedTypesWindow;
+  const policy = trustedTypes?.createPolicy('worker', {
+    createScriptURL: (asked: string) => (asked === address ? asked : ''),
+  });
+  return policy?.createScriptURL(address) ?? address;
 }

@@ -1,25 +1,29 @@
 import { currentRound, isRunning } from '../actions.ts';
 import { prefs } from '../device/prefs.ts';
 import { newVersion, takeNewVersion } from '../device/worker.ts';
-import { hurt, openPractice, trouble } from '../ledger.ts';
+import { hurt, openPractice, unsaved } from '../ledger.ts';
 import { removeDemo } from '../settings/demo.ts';
 import { DemoState } from '../settings/demo-state.tsx';
 import { words } from '../words/words.ts';
 import { Button } from './button.tsx';
+import { hurtPlaceNames } from './hurt-places.ts';
 import { Notice } from './notice.tsx';
+import { Trouble } from './trouble.tsx';
 
 /** What the app has to say of itself, at the top of a page. */
 export function Messages() {
   const t = words.value;
   return (
     <>
-      {trouble.value && <Notice as="fault">{t.trouble[trouble.value]}</Notice>}
-      {hurt.value.length > 0 && <Notice>{t.hurt(hurt.value.length)}</Notice>}
-      {newVersion.value && !isRunning(currentRound(openPractice.value)) && (
-        <Notice>
-          {t.newVersion} <Button onClick={takeNewVersion}>{t.takeNewVersion}</Button>
-        </Notice>
-      )}
+      <Trouble />
+      {hurt.value.length > 0 && <Notice>{t.hurt(hurt.value.length, hurtPlaceNames())}</Notice>}
+      {newVersion.value &&
+        unsaved.value.size === 0 &&
+        !isRunning(currentRound(openPractice.value)) && (
+          <Notice>
+            {t.newVersion} <Button onClick={takeNewVersion}>{t.takeNewVersion}</Button>
+          </Notice>
+        )}
       {prefs.value.demo && (
         <>
           <Notice>

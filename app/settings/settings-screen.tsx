@@ -12,6 +12,7 @@ import { Choice } from './choice.tsx';
 import { CourtPart } from './court-part.tsx';
 import { startDemo } from './demo.ts';
 import { DemoState } from './demo-state.tsx';
+import { StoragePart } from './storage-part.tsx';
 import { Switch } from './switch.tsx';
 import './settings.css';
 
@@ -30,6 +31,7 @@ export function SettingsScreen() {
         <CourtPart />
         <HomeScreen />
         <Keeping />
+        <StoragePart />
         <Demo />
         <section class="part" aria-labelledby="about">
           <h2 id="about">{t.about}</h2>

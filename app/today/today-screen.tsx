@@ -10,11 +10,13 @@ import {
   reopenPractice,
   setRound,
 } from '../actions.ts';
+import { mayBeCleared } from '../device/clears.ts';
 import { today } from '../device/clock.ts';
 import { library, openPractice, practice, squad } from '../ledger.ts';
 import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
 import { Messages } from '../parts/messages.tsx';
+import { Notice } from '../parts/notice.tsx';
 import { Pairs } from '../parts/pairs.tsx';
 import { Presence } from '../parts/presence.tsx';
 import { go, href } from '../route.ts';
@@ -46,6 +48,7 @@ function FirstSteps() {
   return (
     <section class="part">
       <p>{t.noSquad}</p>
+      {mayBeCleared.value && <Notice>{t.mayBeCleared}</Notice>}
       <Button as="main" onClick={() => go('squad')}>
         {t.addPlayers}
       </Button>

@@ -73,9 +73,22 @@ export const en = {
     full: 'This phone is full: new marks are held here and not saved yet. Free some space, and keep this page open; they are saved as soon as there is room.',
     refused:
       'This phone does not let the app save: marks are held here and not saved yet. Keep this page open. A private window often refuses; open the app in an ordinary one.',
+    slow: 'This phone has not answered yet: marks are held here and not saved yet. Keep this page open; the app goes on asking.',
   },
-  hurt: (records: number) =>
-    `${count(records, 'saved record', 'saved records')} can no longer be read. Everything else is here, and the hurt ones are kept as they are.`,
+  handPractice: 'Hand this practice over as a file',
+  handed: {
+    shared: 'Handed over.',
+    closed: 'Nothing was handed over.',
+    saved: (file: string) => `Saved as ${file}.`,
+    text: 'This phone lets no file out.',
+  },
+  hurt: (records: number, places: string[]) =>
+    `${count(records, 'saved record', 'saved records')} can no longer be read: ${list.format(places)}. Everything else is here, and the hurt ones are kept as they are; Settings can hand them over.`,
+  hurtPlaces: {
+    practice: (date: string) => `in the practice of ${day.format(new Date(`${date}T00:00:00Z`))}`,
+    undated: 'in a practice whose date is not known',
+    standing: 'in the squad or the drills',
+  },
   newVersion: 'A new version is on this phone.',
   takeNewVersion: 'Take it in',
   demoBanner: 'Demo: an invented squad. Your own ledger is untouched.',
@@ -110,6 +123,8 @@ export const en = {
     changeBlock: 'Change',
     rounds: (rounds: number) => count(rounds, 'round', 'rounds'),
     noDrill: 'A block needs at least one drill.',
+    mayBeCleared:
+      'This phone may clear what a page keeps after some days without a visit. Put the app on the home screen first: Settings says how.',
     usualLength: {
       short: 'shorter than the usual 20 to 30 minutes',
       usual: 'within the usual 20 to 30 minutes',
@@ -580,6 +595,51 @@ export const en = {
     demoMeans:
       'An invented squad with a season of twelve weeks, to look around in. It is kept apart: your own ledger stays as it is.',
     loadDemo: 'Load the demo',
+    backup: 'Backup',
+    backupMeans:
+      'One file with every entry of this ledger, for another phone or in case this one is lost. It holds the nicknames.',
+    makeBackup: 'Make a backup',
+    making: 'The backup is being made …',
+    made: (entries: number, kilobytes: number) =>
+      `Ready: ${count(entries, 'entry', 'entries')}, ${number.format(kilobytes)} kB.`,
+    handBackup: 'Hand the backup over',
+    notMade: 'The phone did not let the ledger be read. Try again.',
+    withoutHurt: 'What can no longer be read is not in it.',
+    takeIn: 'Take in a file from this app',
+    takeInMeans:
+      'A backup, or a practice from another phone. What is here stays: only what is new is added.',
+    takingIn: 'The file is being read …',
+    tookIn: (entries: number) =>
+      entries === 0
+        ? 'Everything in that file was here already.'
+        : `${count(entries, 'new entry', 'new entries')} taken in.`,
+    notTakenIn: 'The phone did not let the file be saved. Nothing of it was taken.',
+    refused: (line: number, why: string) =>
+      `Nothing of that file was taken. Line ${number.format(line)}: ${why}`,
+    refusals: {
+      heading: () => 'this is no file from this app.',
+      version: () => 'a newer version of the app made this file. Take the newer version in first.',
+      long: () => 'the line is far too long.',
+      json: () => 'the line cannot be read.',
+      reserved: (field: string) => `the field “${field}” has a name that no entry may use.`,
+      deep: (field: string) => `too much stands within “${field}”.`,
+      entry: (field: string) => `the field “${field}” is missing or wrong.`,
+      many: () => 'the file has more entries than any ledger.',
+      cut: () => 'the file was cut short here.',
+      count: () => 'the file has lost some of its entries.',
+      after: () => 'something follows the end of the file.',
+      large: () => 'the file is larger than any ledger.',
+      packing: () => 'the file does not unpack; it was damaged, or this phone cannot unpack it.',
+      letters: () => 'from here on it is no text.',
+      slow: () => 'the phone took too long over it.',
+      unread: () => 'the phone did not let the file be read.',
+    },
+    hurt: 'Hurt records',
+    hurtMeans:
+      'They can no longer be read. Hand them over to somebody who may mend them, or take a backup in; after that they can be removed.',
+    handHurt: 'Hand the hurt records over',
+    forgetHurt: 'Remove them from this phone',
+    forgetSure: 'Remove them now?',
     about: 'This app',
     version: (version: string) => `Rally Ledger ${version}`,
   },

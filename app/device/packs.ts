@@ -1,0 +1,139 @@
+import { isKnown, readEntry } from '../../core/entry.ts';
+import { byId, isPractised, join } from '../../core/ledger.ts';
+import { foldPractice } from '../../core/practice.ts';
+import { isSummary, saysAll } from '../../core/stored-summary.ts';
+import { type Summary, summarise } from '../../core/summary.ts';
+import {
+  entriesOf,
+  type Hurt,
+  type Kept,
+  key,
+  type Row,
+  recordAt,
+  resultOf,
+  rowsOf,
+  under,
+} from './records.ts';
+
+/*
+ * Packed practices: one record with all entries beside a small summary. Every function here runs
+ * inside a transaction that its caller opened.
+ */
+
+/** A packed practice, as far as it can be read. */
+export interface Pack {
+  /** Sorted by id. */
+  entries: Kept[];
+  /** The record as it lies. */
+  record: unknown;
+  /** The first place in it that is wrong; left out where the whole was read. */
+  path?: string;
+}
+
+/** The pack of a practice; undefined where there is none. */
+export async function packOf(store: IDBObjectStore, practice: string): Promise<Pack | undefined> {
+  const at = key.packed(practice);
+  if ((await resultOf(store.getKey(at))) === undefined) return undefined;
+  return readPack(await recordAt(store, at), practice);
+}
+
+/** Reads the record of a packed practice. */
+export function readPack(record: unknown, practice: string): Pack {
+  const list = (record as { entries?: unknown } | null | undefined)?.entries;
+  if (!Array.isArray(list)) return { entries: [], record, path: 'entries' };
+  const pack: Pack = { entries: [], record };
+  for (const [place, item] of list.entries()) {
+    const reading = readEntry(item);
+    if (reading.as !== 'hurt' && reading.entry.practice === practice) {
+      pack.entries.push(reading.entry);
+    } else {
+      pack.path ??= `entries.${place}.${reading.as === 'hurt' ? reading.path : 'practice'}`;
+    }
+  }
+  pack.entries.sort(byId);
+  return pack;
+}
+
+/**
+ * Packs a practice, or packs it anew with what came since and with `more`. A record that is hurt
+ * stays as it lies, or is put aside where it must make way. Undefined, and nothing written, where
+ * none of the entries opened the practice.
+ *
+ * @param now milliseconds since 1970
+ */
+export async function packIn(
+  store: IDBObjectStore,
+  practice: string,
+  now: number,
+  more: readonly Kept[] = [],
+): Promise<Summary | undefined> {
+  const loose = entriesOf(await rowsOf(store, under(`p/${practice}/`)), []);
+  const before = await packOf(store, practice);
+  const entries = join(join(before?.entries ?? [], loose), more);
+  const summary = summaryOf(entries, now);
+  if (!summary) return undefined;
+  if (before?.path !== undefined) await putAside(store, key.packed(practice), before.record);
+  store.put({ entries }, key.packed(practice));
+  // Its date may have been another one, until the entry came that opened it first.
+  if (before) for (const at of await summaryKeys(store, practice)) store.delete(at);
+  store.put(summary, key.summary(summary.date, practice));
+  for (const entry of loose) store.delete(key.entry(entry));
+  return summary;
+}
+
+function summaryOf(entries: readonly Kept[], now: number): Summary | undefined {
+  const practice = foldPractice(entries.filter(isKnown).filter(isPractised));
+  return practice && summarise(practice, now);
+}
+
+const summaryKeys = async (store: IDBObjectStore, practice: string): Promise<string[]> =>
+  (await resultOf(store.getAllKeys(under('i/'))))
+    .map(String)
+    .filter((at) => at.endsWith(`/${practice}`));
+
+async function putAside(store: IDBObjectStore, at: string, record: unknown): Promise<void> {
+  const aside = await resultOf(store.count(under(`h/${at}/`)));
+  store.put(record, `h/${at}/${aside}`);
+}
+
+/** A packed practice that was looked at. */
+export interface Looked {
+  summary?: Summary;
+  hurt: Hurt[];
+}
+
+/**
+ * Holds a practice's summary against its pack. A summary that is missing, hurt or says less is made
+ * anew from its pack; but a summary that can be read stands for a pack that cannot.
+ *
+ * @param keys of its summaries, as they lie: one, where nothing is wrong
+ * @param now milliseconds since 1970
+ */
+export async function lookAt(
+  store: IDBObjectStore,
+  practice: string,
+  keys: readonly string[],
+  now: number,
+): Promise<Looked> {
+  const pack = await packOf(store, practice);
+  const rows = await Promise.all(
+    keys.map(async (at) => ({ key: at, record: await recordAt(store, at) })),
+  );
+  const stored = rows.find(liesRight)?.record as Summary | undefined;
+  const made = pack && summaryOf(pack.entries, now);
+  const path = pack ? pack.path : 'record';
+  const stands = stored && (path !== undefined || !made || saysAll(stored, made));
+  const summary = stands ? stored : made;
+  if (summary && !(stands && keys.length === 1)) {
+    for (const at of keys) store.delete(at);
+    store.put(summary, key.summary(summary.date, practice));
+  }
+  const hurt: Hurt[] = [];
+  if (path !== undefined) hurt.push({ key: key.packed(practice), path, record: pack?.record });
+  if (!summary) hurt.push(...rows.map((row) => ({ ...row, path: 'record' })));
+  return { ...(summary && { summary }), hurt };
+}
+
+/** Whether a record is the summary that its key says. */
+export const liesRight = ({ key: at, record }: Row): boolean =>
+  isSummary(record) && key.summary(record.date, record.practice) === at;

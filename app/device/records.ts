@@ -1,0 +1,95 @@
+import { type Entry, readEntry, type Unknown } from '../../core/entry.ts';
+import { byId, isPractised } from '../../core/ledger.ts';
+
+/**
+ * What lies where in the database, and how it is read whatever became of it. One record an entry
+ * until its practice is packed:
+ *
+ *   s/<entry>              an entry that stands beyond one practice
+ *   p/<practice>/<entry>   an entry of a practice that is not packed yet, or came after it was
+ *   c/<practice>           a packed practice: all its entries
+ *   i/<date>/<practice>    its summary, which figures read
+ *   h/<key>/<n>            a hurt record that had to make way, as it lay at that key
+ */
+export const key = {
+  entry: (entry: Kept) =>
+    isPractised(entry) ? `p/${entry.practice}/${entry.id}` : `s/${entry.id}`,
+  packed: (practice: string) => `c/${practice}`,
+  summary: (date: string, practice: string) => `i/${date}/${practice}`,
+};
+
+/** An entry as it is kept: of a kind that this version knows, or handed on untouched. */
+export type Kept = Entry | Unknown;
+
+/** A stored record that cannot be read, kept as it lies. */
+export interface Hurt {
+  key: string;
+  /** The field that is wrong. */
+  path: string;
+  record: unknown;
+}
+
+/** All keys that start with a prefix. */
+export const under = (prefix: string) => IDBKeyRange.bound(prefix, `${prefix}\uffff`);
+
+/** The practice whose record lies at a key; undefined for what stands beyond one practice. */
+export function practiceAt(key: string): string | undefined {
+  const [kind, first, second] = key.split('/');
+  if (kind === 'p' || kind === 'c') return first;
+  if (kind === 'i') return second;
+  return kind === 'h' ? practiceAt(key.slice(2)) : undefined;
+}
+
+/** The value of a reading request; one that fails leaves its transaction standing. */
+export function resultOf<T>(request: IDBRequest<T>): Promise<T> {
+  return new Promise((resolve, reject) => {
+    request.onsuccess = () => resolve(request.result);
+    request.onerror = (event) => {
+      event.preventDefault();
+      reject(request.error);
+    };
+  });
+}
+
+export interface Row {
+  key: string;
+  record: unknown;
+}
+
+/** All records of a range. Where the browser itself cannot read one, it is undefined. */
+export async function rowsOf(store: IDBObjectStore, range: IDBKeyRange): Promise<Row[]> {
+  const keys = (await resultOf(store.getAllKeys(range))).map(String);
+  const records = await resultOf(store.getAll(range) as IDBRequest<unknown[]>).catch(() =>
+    Promise.all(keys.map((key) => recordAt(store, key))),
+  );
+  return keys.map((key, index) => ({ key, record: records[index] }));
+}
+
+/** One record; undefined where there is none, or the browser itself cannot read it. */
+export async function recordAt(store: IDBObjectStore, key: string): Promise<unknown> {
+  try {
+    return await resultOf(store.get(key) as IDBRequest<unknown>);
+  } catch (error) {
+    // Only the record is beyond reading, not the connection.
+    if (error instanceof DOMException && READ_ERRORS.includes(error.name)) return undefined;
+    throw error;
+  }
+}
+
+/** What browsers give where a record's own bytes are gone or no longer make sense. */
+const READ_ERRORS = ['DataError', 'NotReadableError', 'NotFoundError', 'DataCloneError'];
+
+/** The entries of rows that hold one each, sorted by id; what cannot be read is added to `hurt`. */
+export function entriesOf(rows: readonly Row[], hurt: Hurt[]): Kept[] {
+  const entries: Kept[] = [];
+  for (const row of rows) {
+    const reading = readEntry(row.record);
+    const wrong = reading.as === 'hurt' ? reading.path : misplaced(reading.entry, row.key);
+    if (wrong !== undefined) hurt.push({ key: row.key, path: wrong, record: row.record });
+    else if (reading.as !== 'hurt') entries.push(reading.entry);
+  }
+  return entries.sort(byId);
+}
+
+/** A record that lies at another's key was put there by something else than this app. */
+const misplaced = (entry: Kept, at: string) => (key.entry(entry) === at ? undefined : 'id');

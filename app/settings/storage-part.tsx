@@ -1,0 +1,113 @@
+import { useState } from 'preact/hooks';
+import { makeBackup } from '../device/backup-file.ts';
+import { today } from '../device/clock.ts';
+import { type Refusal, readBackup } from '../device/read-backup.ts';
+import { type Handed, shareFile } from '../device/share.ts';
+import { allEntries, hurt, takeIn } from '../ledger.ts';
+import { Button } from '../parts/button.tsx';
+import { HandedOver } from '../parts/handed-over.tsx';
+import { Notice } from '../parts/notice.tsx';
+import { words } from '../words/words.ts';
+import { HurtPart } from './hurt-part.tsx';
+
+/** Everything out of this phone in one file, and such a file in. */
+export function StoragePart() {
+  const t = words.value.settings;
+  return (
+    <section class="part" aria-labelledby="backup">
+      <h2 id="backup">{t.backup}</h2>
+      <p>{t.backupMeans}</p>
+      <GiveOut />
+      <TakeIn />
+      <HurtPart />
+    </section>
+  );
+}
+
+type Made = { file: File; entries: number };
+
+/** Made first and handed over with a second tap: a phone's share sheet opens for nothing else. */
+function GiveOut() {
+  const t = words.value.settings;
+  const [made, setMade] = useState<Made | 'making' | 'failed'>();
+  const [handed, setHanded] = useState<Handed>();
+  const make = () => {
+    setMade('making');
+    setHanded(undefined);
+    makeBackup(allEntries(), `rally-ledger-backup-${today()}`).then(setMade, () =>
+      setMade('failed'),
+    );
+  };
+  const ready = typeof made === 'object' ? made : undefined;
+  return (
+    <>
+      {ready ? (
+        <Button as="main" onClick={() => void shareFile(ready.file).then(setHanded)}>
+          {t.handBackup}
+        </Button>
+      ) : (
+        <Button disabled={made === 'making'} onClick={make}>
+          {t.makeBackup}
+        </Button>
+      )}
+      <p role="status">
+        {made === 'making' && t.making}
+        {ready && t.made(ready.entries, Math.ceil(ready.file.size / 1000))}{' '}
+        {ready && hurt.value.length > 0 && t.withoutHurt}
+      </p>
+      {made === 'failed' && <Notice as="fault">{t.notMade}</Notice>}
+      {ready && <HandedOver handed={handed} name={ready.file.name} />}
+    </>
+  );
+}
+
+type Outcome = { taken: number } | { refusal: Refusal } | 'reading' | 'failed';
+
+function TakeIn() {
+  const t = words.value.settings;
+  const [outcome, setOutcome] = useState<Outcome>();
+  const choose = async (field: HTMLInputElement) => {
+    const file = field.files?.[0];
+    if (!file) return;
+    setOutcome('reading');
+    const brought = await readBackup(file);
+    // The same file, mended, can be chosen again.
+    field.value = '';
+    if ('reason' in brought) {
+      setOutcome({ refusal: brought });
+      return;
+    }
+    try {
+      setOutcome({ taken: await takeIn(brought.standing, brought.practices) });
+    } catch {
+      setOutcome('failed');
+    }
+  };
+  return (
+    <>
+      <h3>{t.takeIn}</h3>
+      <p>{t.takeInMeans}</p>
+      <input
+        type="file"
+        aria-label={t.takeIn}
+        disabled={outcome === 'reading'}
+        onChange={(event) => void choose(event.currentTarget)}
+      />
+      <p role="status">
+        {outcome === 'reading' && t.takingIn}
+        {typeof outcome === 'object' && 'taken' in outcome && t.tookIn(outcome.taken)}
+      </p>
+      {outcome === 'failed' && <Notice as="fault">{t.notTakenIn}</Notice>}
+      {typeof outcome === 'object' && 'refusal' in outcome && (
+        <Notice as="fault">
+          {t.refused(
+            outcome.refusal.line,
+            t.refusals[outcome.refusal.reason](
+              ('field' in outcome.refusal && outcome.refusal.field) || '',
+            ),
+          )}
+        </Notice>
+      )}
+    </>
+  );
+}
