@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import preact from '@preact/preset-vite';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+import { contentPolicy } from './content-policy.ts';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
@@ -18,6 +19,7 @@ export default defineConfig({
   },
   plugins: [
     preact(),
+    contentPolicy(),
     VitePWA({
       strategies: 'injectManifest',
       srcDir: '../sw',
