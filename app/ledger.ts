@@ -5,9 +5,11 @@ import { byId, isPractised, isStanding, join } from '../core/ledger.ts';
 import { foldLibrary } from '../core/library.ts';
 import { foldPractice } from '../core/practice.ts';
 import { foldSquad } from '../core/squad.ts';
+import { foldSettings } from '../core/squad-settings.ts';
 import { nextStamp } from '../core/stamp.ts';
 import { saysAll } from '../core/stored-summary.ts';
 import { type Summary, summarise } from '../core/summary.ts';
+import { foldWishes } from '../core/wishes.ts';
 import { checkClock, dateOf, now, today } from './device/clock.ts';
 import { key, practiceAt } from './device/records.ts';
 import { type Hurt, type Kept, Store } from './device/store.ts';
@@ -48,6 +50,8 @@ export const history = signal<readonly Summary[] | undefined>(undefined);
 
 export const squad = computed(() => foldSquad(standing.value.filter(isKnown)));
 export const library = computed(() => foldLibrary(standing.value.filter(isKnown)));
+export const wishes = computed(() => foldWishes(standing.value.filter(isKnown)));
+export const squadSettings = computed(() => foldSettings(standing.value.filter(isKnown)));
 
 /** The entries of the practice that began last, of those that are not packed. */
 const latest = computed(() => {
@@ -355,6 +359,19 @@ export async function lookOver(): Promise<void> {
     });
     await breathe();
   }
+}
+
+/**
+ * Keeps what was worked out of a packed practice with its summary. Where the phone does not save it
+ * now, or the practice was packed anew, it is worked out again another time.
+ *
+ * @param summary as `history` has it
+ * @param whole the same with what was worked out
+ */
+export async function keepEstimates(summary: Summary, whole: Summary): Promise<void> {
+  if (!history.value?.includes(summary)) return;
+  history.value = history.value.map((each) => (each === summary ? whole : each));
+  await store.keepSummary(summary, whole).catch(() => {});
 }
 
 /** Packed practices and those of today, as figures read them, oldest first. */

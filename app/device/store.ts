@@ -1,6 +1,7 @@
 import type { UseStore } from 'idb-keyval';
 import type { Entry } from '../../core/entry.ts';
 import { isPractised } from '../../core/ledger.ts';
+import { saysAll } from '../../core/stored-summary.ts';
 import type { Summary } from '../../core/summary.ts';
 import { durableStore } from './durable-store.ts';
 import { liesRight, lookAt, packIn, packOf, readPack } from './packs.ts';
@@ -10,6 +11,7 @@ import {
   type Kept,
   key,
   practiceAt,
+  recordAt,
   resultOf,
   rowsOf,
   under,
@@ -178,6 +180,14 @@ export class Store {
         return portion;
       });
     }
+  }
+
+  /** Puts a summary that says more in the place of one that still stands as it was read. */
+  async keepSummary(before: Summary, after: Summary): Promise<void> {
+    await this.#use('readwrite', async (store) => {
+      const at = key.summary(before.date, before.practice);
+      if (saysAll(await recordAt(store, at), before)) store.put(after, at);
+    });
   }
 
   /** The keys of each practice's summaries, and the practices that are packed. */
