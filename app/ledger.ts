@@ -1,5 +1,6 @@
-import { batch, computed, signal } from '@preact/signals';
+import { batch, computed, effect, signal } from '@preact/signals';
 import { nanoid } from 'nanoid';
+import { hornAt, isOver } from '../core/clock.ts';
 import { type Entry, isKnown, makeEntry, readEntry, type Saying } from '../core/entry.ts';
 import { byId, isPractised, isStanding, join } from '../core/ledger.ts';
 import { foldLibrary } from '../core/library.ts';
@@ -374,8 +375,22 @@ export async function keepEstimates(summary: Summary, whole: Summary): Promise<v
   await store.keepSummary(summary, whole).catch(() => {});
 }
 
+/** Goes up with every horn: nobody says that a clock has run out, and its round is longer by then. */
+const horns = signal(0);
+effect(() => {
+  void horns.value;
+  const clock = practice.value?.rounds.at(-1)?.clock;
+  const at = clock && !isOver(clock, now()) ? hornAt(clock, now()) : undefined;
+  if (at === undefined) return;
+  const timer = setTimeout(() => {
+    horns.value += 1;
+  }, at - now());
+  return () => clearTimeout(timer);
+});
+
 /** Packed practices and those of today, as figures read them, oldest first. */
 export const summaries = computed<readonly Summary[]>(() => {
+  void horns.value;
   const current = practice.value;
   const past = (history.value ?? []).filter((summary) => summary.practice !== current?.id);
   return current ? [...past, summarise(current, now())] : past;

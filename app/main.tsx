@@ -95,7 +95,10 @@ function keepLedger(): void {
   });
 }
 
-/** The window that leads packs what is past and looks after the packs; figures get their history. */
+/**
+ * The window that leads packs what is past and looks after the packs; figures get their history,
+ * and what takes long to work out begins.
+ */
 function tidy(): void {
   effect(() => {
     if (!leads.value) return;
@@ -107,5 +110,8 @@ function tidy(): void {
           .catch(() => {}),
     );
   });
-  void readHistory().catch(() => {});
+  void readHistory()
+    .then(() => import('./estimates.ts'))
+    .then(({ startEstimating }) => startEstimating())
+    .catch(() => {});
 }

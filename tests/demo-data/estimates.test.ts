@@ -15,7 +15,7 @@ import { DEMO_SEED, season } from '../../demo-data/season.ts';
 const { practices, truth } = season({ seed: DEMO_SEED, lastDate: '2026-03-04' });
 const AFTERWARDS = Date.parse('2026-04-01');
 
-const summaries = practices.map(({ entries }): Summary => {
+const summaries = practices.map(({ entries }) => {
   const practice = foldPractice(entries);
   if (!practice) throw new Error('no entry opened the practice');
   const summary = summarise(practice, AFTERWARDS);

@@ -1,0 +1,148 @@
+import { batch, computed, effect, signal, untracked } from '@preact/signals';
+import { type Estimate, estimateTally, isCurrent } from '../core/figures/estimate.ts';
+import type { PlayedRound, PlayedTally, Summary } from '../core/summary.ts';
+import { type Pace, pacesBy } from '../core/tempo.ts';
+import { currentRound, isRunning } from './actions.ts';
+import { history, keepEstimates, openPractice, practice, summaries } from './ledger.ts';
+
+/*
+ * All touches of a round take a phone up to a tenth of a second to work out. So they are worked out
+ * once, when the round is settled and the phone has nothing else to do, and never while a clock
+ * runs. Those of a packed practice are kept in its summary; those of today are held here, by what
+ * they are made from, so that a changed mark asks for its own round only.
+ */
+
+const held = signal<ReadonlyMap<string, Estimate>>(new Map());
+
+const madeFrom = ({ terms, seconds }: PlayedRound, tally: PlayedTally, pace?: Pace): string => {
+  const { estimate: _, ...counted } = tally;
+  return JSON.stringify([terms, seconds, counted, pace]);
+};
+
+const paces = computed(() => pacesBy(summaries.value));
+
+const paceOf = ({ practice }: Summary, { terms }: PlayedRound): Pace | undefined =>
+  paces.value.get(practice)?.[terms.drill];
+
+/** Practices as figures read them, oldest first, with the estimates that are there already. */
+export const estimated = computed<readonly Summary[]>(() =>
+  summaries.value.map((summary) =>
+    withEstimates(
+      summary,
+      (round, tally) =>
+        tally.estimate ?? held.value.get(madeFrom(round, tally, paceOf(summary, round))),
+    ),
+  ),
+);
+
+function withEstimates(
+  summary: Summary,
+  of: (round: PlayedRound, tally: PlayedTally) => Estimate | undefined,
+): Summary {
+  return {
+    ...summary,
+    rounds: summary.rounds.map((round) => ({
+      ...round,
+      tallies: round.tallies.map((tally) => {
+        const estimate = of(round, tally);
+        return estimate === tally.estimate || !estimate ? tally : { ...tally, estimate };
+      }),
+    })),
+  };
+}
+
+/** How many pairs' rounds still wait for their estimate. */
+export const waiting = computed(
+  () =>
+    estimated.value.flatMap((summary) =>
+      summary.rounds
+        .filter((round) => isReady(summary, round))
+        .flatMap(({ tallies }) => tallies.filter(({ estimate }) => !estimate)),
+    ).length,
+);
+
+/** Whether a round's count stands: settled, passed over, or its practice closed or of another day. */
+function isReady(summary: Summary, round: PlayedRound): boolean {
+  const open = openPractice.value;
+  if (open?.id !== summary.practice) return true;
+  return open.rounds.find(({ id }) => id === round.id)?.left ?? false;
+}
+
+/** Works out from now on whatever estimate is not there, or was made by an older model or pace. */
+export function startEstimating(): void {
+  effect(() => {
+    void [history.value, practice.value];
+    untracked(() => void work());
+  });
+}
+
+let working = false;
+
+async function work(): Promise<void> {
+  if (working) return;
+  working = true;
+  try {
+    while (await workOutNewest());
+  } finally {
+    working = false;
+  }
+}
+
+/** Works out what the newest practice lacks of which anything lacks; false where there is nothing to do now. */
+async function workOutNewest(): Promise<boolean> {
+  const summary = summaries.value.findLast((each) => lacking(each).length > 0);
+  if (!summary) return false;
+  const made = new Map<string, Estimate>();
+  for (const { round, tally, pace } of lacking(summary)) {
+    const from = madeFrom(round, tally, pace);
+    const known = held.value.get(from);
+    if (known && isCurrent(known, pace)) {
+      made.set(from, known);
+      continue;
+    }
+    await idle();
+    // The court comes first; the rest is for after the round, when the next entry asks again.
+    if (isRunning(currentRound(openPractice.value))) return false;
+    made.set(from, estimateTally(round.terms, round.seconds, tally, pace));
+  }
+  if (history.value?.includes(summary)) {
+    const whole = withEstimates(
+      summary,
+      (round, tally) => made.get(madeFrom(round, tally, paceOf(summary, round))) ?? tally.estimate,
+    );
+    await keepEstimates(summary, whole);
+  } else {
+    batch(() => {
+      held.value = new Map([...held.value, ...made]);
+    });
+  }
+  return true;
+}
+
+interface Lack {
+  round: PlayedRound;
+  tally: PlayedTally;
+  pace: Pace | undefined;
+}
+
+/** What of a practice has no estimate that this model would make. */
+const lacking = (summary: Summary): Lack[] =>
+  summary.rounds
+    .filter((round) => isReady(summary, round))
+    .flatMap((round) => {
+      const pace = paceOf(summary, round);
+      const known = (tally: PlayedTally) =>
+        tally.estimate ?? held.value.get(madeFrom(round, tally, pace));
+      return round.tallies
+        .filter((tally) => !isCurrent(known(tally), pace))
+        .map((tally) => ({ round, tally, pace }));
+    });
+
+/** Waits until the phone has nothing else to do. */
+const idle = () =>
+  new Promise<unknown>((resolve) =>
+    'requestIdleCallback' in window ? requestIdleCallback(resolve) : setTimeout(resolve, IDLE_MS),
+  );
+
+/** Where a browser does not say when it is idle, the screen gets this much time in between. */
+const IDLE_MS = 50;
