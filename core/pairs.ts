@@ -7,7 +7,7 @@ export const FEWEST_PLAYERS = 2;
 export const MOST_PLAYERS = 2 * MOST_PAIRS;
 
 /** The players of the pairs, lettered A, B, C … */
-const letter = (groups: readonly (readonly string[])[]): Pair[] =>
+export const lettered = (groups: readonly (readonly string[])[]): Pair[] =>
   groups.map((players, index) => ({ letter: LETTERS[index] ?? '', players: [...players] }));
 
 /**
@@ -24,7 +24,7 @@ export function pairUp(players: readonly string[]): Pair[] {
     groups.push(players.slice(place, place + 2));
   }
   if (players.length % 2 === 1) groups.at(-1)?.push(players.at(-1) ?? '');
-  return letter(groups);
+  return lettered(groups);
 }
 
 /** The pairs with two players in each other's places; as they were where one of them is not in. */
@@ -53,7 +53,7 @@ export function turnPartners(pairs: readonly Pair[]): Pair[] {
   const fixed = odd ? [] : circle.slice(0, 1);
   const moving = circle.slice(fixed.length);
   const moved = [...fixed, ...moving.slice(-1), ...moving.slice(0, -1)];
-  return letter(fromCircle(moved));
+  return lettered(fromCircle(moved));
 }
 
 /** Players round a table: opposite ones are partners; the last of an odd number joins the last pair. */
@@ -82,6 +82,28 @@ function fromCircle(circle: readonly string[]): string[][] {
  */
 export function rePair(pairs: readonly Pair[], here: readonly string[]): Pair[] | undefined {
   if (here.length < FEWEST_PLAYERS) return undefined;
+  const { kept, loose } = staying(pairs, here);
+  const groups: string[][] = [];
+  while (loose.length >= 2) groups.push(loose.splice(0, 2));
+  const [single] = loose;
+  if (single !== undefined) {
+    const trio = kept.find((pair) => pair.players.length === 3);
+    if (trio) groups.push([...trio.players.splice(2), single]);
+    else (groups.at(-1) ?? kept.at(-1)?.players)?.push(single);
+  }
+  return joined(kept, groups);
+}
+
+/**
+ * The pairs, and the trio, of which two or all three are here, without those who have left; and
+ * everyone else who is here.
+ *
+ * @throws RangeError for more than twenty-four players
+ */
+export function staying(
+  pairs: readonly Pair[],
+  here: readonly string[],
+): { kept: Pair[]; loose: string[] } {
   if (here.length > MOST_PLAYERS) {
     throw new RangeError(`here: ${here.length} players are more than the tiles`);
   }
@@ -94,16 +116,13 @@ export function rePair(pairs: readonly Pair[], here: readonly string[]): Pair[] 
     else loose.push(...players);
   }
   loose.push(...here.filter((player) => isHere.has(player)));
+  return { kept, loose };
+}
 
+/** Pairs that stay, and new ones under letters that are free, in the order of their letters. */
+export function joined(kept: readonly Pair[], groups: readonly (readonly string[])[]): Pair[] {
   const taken = new Set(kept.map((pair) => pair.letter));
   const free = [...LETTERS].filter((letter) => !taken.has(letter));
-  const add = (players: string[]) => kept.push({ letter: free.shift() ?? '', players });
-  while (loose.length >= 2) add(loose.splice(0, 2));
-  const [single] = loose;
-  if (single !== undefined) {
-    const trio = kept.find((pair) => pair.players.length === 3);
-    if (trio) add([...trio.players.splice(2), single]);
-    else kept.at(-1)?.players.push(single);
-  }
-  return kept.sort((a, b) => (a.letter < b.letter ? -1 : 1));
+  const added = groups.map((players, at) => ({ letter: free[at] ?? '', players: [...players] }));
+  return [...kept, ...added].sort((a, b) => (a.letter < b.letter ? -1 : 1));
 }

@@ -18,6 +18,8 @@ export interface WhatIsDue {
    * is here yet.
    */
   overdue(what: Family | Stroke): number;
+  /** The same for one player, here or not: 1 for one who never had it. */
+  overdueFor(player: string, what: Family | Stroke): number;
   /** Whole days since a drill was last played; undefined where it never was. */
   drillDays(drill: string): number | undefined;
   /** How overdue a drill is, in the same way: 1 where it was not played in four weeks. */
@@ -47,10 +49,8 @@ export function whatIsDue(
     if (!(drillDates.get(drill)! >= date)) drillDates.set(drill, date);
   }
   const lastDate = [...dates].sort().at(-1);
-  const own = here.map((player) => ({
-    player,
-    last: players.get(player) ?? { families: {}, strokes: {} },
-  }));
+  const lastFor = (player: string) => players.get(player) ?? { families: {}, strokes: {} };
+  const own = here.map((player) => ({ player, last: lastFor(player) }));
   const asked = own.length > 0 ? own.map(({ last }) => last) : [squad];
   const share = (date: string | undefined) =>
     date === undefined ? 1 : Math.min(1, daysBetween(date, today) / LONGEST_DAYS);
@@ -60,6 +60,7 @@ export function whatIsDue(
     here: own,
     overdue: (what) =>
       asked.reduce((sum, last) => sum + share(lastOf(last, what)), 0) / asked.length,
+    overdueFor: (player, what) => share(lastOf(lastFor(player), what)),
     drillDays: (drill) => {
       const date = drillDates.get(drill);
       return date === undefined ? undefined : daysBetween(date, today);

@@ -35,6 +35,14 @@ describe('what is due', () => {
     expect(whatIsDue(history, TODAY, ['a', 'new']).overdue('groundstrokes')).toBe((4 / 28 + 1) / 2);
   });
 
+  test('of one player is by the own days, whether here or not', () => {
+    const due = whatIsDue(history, TODAY, ['a']);
+    expect(due.overdueFor('a', 'lob')).toBe(14 / 28);
+    expect(due.overdueFor('b', 'lob')).toBe(1);
+    expect(due.overdueFor('b', 'overheads-and-lobs')).toBe(14 / 28);
+    expect(due.overdueFor('new', 'groundstrokes')).toBe(1);
+  });
+
   test("is the squad's own while nobody is here", () => {
     expect(whatIsDue(history, TODAY, []).overdue('lob')).toBe(14 / 28);
     expect(whatIsDue(history, TODAY, []).here).toEqual([]);
