@@ -53,11 +53,11 @@ export function clearLanes(drill: Drill): Drill[] {
   return lanes;
 }
 
-/** Where the markers of a court lie on which so many pairs play the drill; none is laid twice. */
-export function courtMarkers(drill: Drill, pairs: number): Place[] {
+/** Where the markers of these lanes of one court lie; one that two lanes share is laid once. */
+export function courtMarkers(lanes: readonly Drill[]): Place[] {
   const places: Place[] = [];
-  for (const { markers } of clearLanes(drill).slice(0, pairs)) {
-    for (const { at } of markers) if (!places.some((place) => isSame(place, at))) places.push(at);
+  for (const { at } of lanes.flatMap(({ markers }) => markers)) {
+    if (!places.some((place) => isSame(place, at))) places.push(at);
   }
   return places;
 }

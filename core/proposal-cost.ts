@@ -1,7 +1,9 @@
+import type { CourtSize } from './court.ts';
 import type { Place } from './drill.ts';
 import { type Drill, families, roleNumbers, type Stroke, termsOf } from './drill.ts';
 import { strokesAt } from './figures/last-practised.ts';
-import { clearLanes, courtMarkers, isSame } from './lanes.ts';
+import { lanesOn } from './fit-court.ts';
+import { courtMarkers, isSame } from './lanes.ts';
 import type { WhatIsDue } from './what-is-due.ts';
 
 /**
@@ -81,13 +83,14 @@ export function blockCost(block: Block, prices: Prices): number {
  * @param drills those that may be in the block
  * @param rounds how many fit, from 1
  * @param pairs how many are here, a trio for one; 0 where that is not known
- * @param courts left out where not known: then there is room for all
+ * @param courts undefined where not known: then there is room for all
  */
 export function pricesOf(
   drills: readonly Drill[],
   rounds: number,
   pairs: number,
   courts: number | undefined,
+  size: CourtSize,
   due: WhatIsDue,
 ): Prices {
   const counts = Array.from({ length: rounds + 1 }, (_, n) => n);
@@ -96,7 +99,8 @@ export function pricesOf(
   const longestWait = Math.ceil(present.length / rounds);
   const isShort = rounds <= present.length;
   const onCourt = Math.max(1, Math.ceil(pairs / (courts ?? Math.max(1, pairs))));
-  const markers = drills.map((drill) => courtMarkers(drill, onCourt));
+  const lanes = drills.map((drill) => lanesOn(drill, size));
+  const markers = lanes.map((all) => courtMarkers(all.slice(0, onCourt)));
 
   return {
     rounds,
@@ -106,8 +110,8 @@ export function pricesOf(
       const waited = Math.min(1, due.practicesSince(family) / longestWait);
       return counts.map((n) => exact(weight / (n + 1) + (n === 0 ? weights.missing * waited : 0)));
     }),
-    step: drills.map((drill) => {
-      const slots = courts === undefined ? pairs : courts * clearLanes(drill).length;
+    step: drills.map((drill, at) => {
+      const slots = courts === undefined ? pairs : courts * lanes[at]!.length;
       const waiting = pairs > slots ? 1 - slots / pairs : 0;
       const round = weights.stroke * (1 - strokesOverdue(drill, due)) + weights.waiting * waiting;
       const once =

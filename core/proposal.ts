@@ -1,5 +1,6 @@
 import type { Plan, Step } from './block.ts';
 import { cheapestBlocks } from './cheapest-blocks.ts';
+import type { CourtSize } from './court.ts';
 import type { Drill, Family, Stroke } from './drill.ts';
 import { daysBetween } from './exchange/week.ts';
 import { OVERDUE } from './figures/coverage.ts';
@@ -64,6 +65,7 @@ export const roundsThatFit = (minutes: number, seconds: number, changeover: numb
  * @param seconds of a round; `changeover`: from a horn to the next start
  * @param here players who are here; nobody where that is not known
  * @param courts left out where not known: then there is room for everyone
+ * @param size of the courts; full where left out
  * @param drills those to choose from
  * @param summaries in any order; what is later than `today` is passed over
  * @param today YYYY-MM-DD
@@ -77,6 +79,7 @@ export function proposeBlock({
   changeover,
   here,
   courts,
+  size = 'full',
   drills,
   summaries,
   today,
@@ -87,6 +90,7 @@ export function proposeBlock({
   changeover: number;
   here: readonly string[];
   courts?: number | undefined;
+  size?: CourtSize;
   drills: readonly Drill[];
   summaries: readonly Summary[];
   today: string;
@@ -102,7 +106,7 @@ export function proposeBlock({
   if (rounds < 1) return undefined;
 
   const due = whatIsDue(summaries, today, here);
-  const prices = pricesOf(drills, rounds, Math.floor(here.length / 2), courts, due);
+  const prices = pricesOf(drills, rounds, Math.floor(here.length / 2), courts, size, due);
   const found = nth(cheapestBlocks(prices), skip);
   if (!found) return undefined;
   const steps = found.block.map(({ drill, rounds }, at): ProposedStep => {

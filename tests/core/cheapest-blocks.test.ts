@@ -41,7 +41,7 @@ function ledgerPrices(random: Random): Prices {
   const rounds = 1 + random.below(6);
   const here = random.shuffled(players).slice(random.below(3));
   const due = whatIsDue(history, TODAY, here);
-  return pricesOf(drills, rounds, Math.floor(here.length / 2), courts, due);
+  return pricesOf(drills, rounds, Math.floor(here.length / 2), courts, 'full', due);
 }
 
 /** Prices that no ledger would have: in favour of coming back to a drill, and with many ties. */

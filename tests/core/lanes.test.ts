@@ -156,14 +156,13 @@ describe('pairs beside each other', () => {
 });
 
 describe('the markers of a court', () => {
-  test('are those of the lanes in use, and one that two lanes share is laid once', () => {
+  test('are those of its lanes, and one that two lanes share is laid once', () => {
     const lane = drillNamed('half-court-rally');
-    expect(courtMarkers(lane, 1)).toEqual(lane.markers.map(({ at }) => at));
-    expect(courtMarkers(lane, 2)).toHaveLength(2);
+    expect(courtMarkers([lane])).toEqual(lane.markers.map(({ at }) => at));
+    expect(courtMarkers(clearLanes(lane))).toHaveLength(2);
     const volleys = drillNamed('volley-to-volley');
-    expect(courtMarkers(volleys, 1)).toHaveLength(2);
-    expect(courtMarkers(volleys, 2)).toHaveLength(4);
-    expect(courtMarkers(volleys, 9)).toHaveLength(4);
-    expect(courtMarkers(volleys, 0)).toEqual([]);
+    expect(courtMarkers([volleys])).toHaveLength(2);
+    expect(courtMarkers(clearLanes(volleys))).toHaveLength(4);
+    expect(courtMarkers([])).toEqual([]);
   });
 });

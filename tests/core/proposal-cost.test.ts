@@ -59,6 +59,7 @@ const prices = (
     over.rounds ?? 4,
     over.pairs ?? 1,
     over.courts,
+    'full',
     whatIsDue(over.history ?? [], TODAY, ['a', 'b']),
   );
 const near = (value: number) => expect.closeTo(value, 2);
@@ -166,7 +167,7 @@ describe('the way from drill to drill', () => {
   });
 
   test('is as long back, and none from a drill to itself', () => {
-    const { move } = pricesOf(starterDrills, 8, 6, 2, whatIsDue([], TODAY, []));
+    const { move } = pricesOf(starterDrills, 8, 6, 2, 'full', whatIsDue([], TODAY, []));
     for (const [a, row] of move.entries()) {
       expect(row[a]).toBe(0);
       for (const [b, cost] of row.entries()) expect(cost).toBe(move[b]![a]);

@@ -1,14 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { Plan, plannedMinutes, plannedRounds } from '../../core/block.ts';
 import { families, termsOf } from '../../core/drill.ts';
-import { courtMarkers } from '../../core/lanes.ts';
+import { clearLanes, courtMarkers } from '../../core/lanes.ts';
 import {
   MOST_PROPOSED_ROUNDS,
   type Proposal,
   proposeBlock,
   roundsThatFit,
 } from '../../core/proposal.ts';
-import { markersMoved, rolesDiffer } from '../../core/proposal-cost.ts';
+import { markersMoved, rolesDiffer, weights } from '../../core/proposal-cost.ts';
 import { starterDrills } from '../../core/starter-drills.ts';
 import type { Summary } from '../../core/summary.ts';
 import { whatIsDue } from '../../core/what-is-due.ts';
@@ -127,7 +127,9 @@ describe('the block that is proposed', () => {
     for (const at of anyCases) {
       const proposal = ask({ ...at, minutes: Math.min(at.minutes, 19) })!;
       const onCourt = Math.ceil(Math.floor(at.here.length / 2) / at.courts);
-      const markers = drillsOf(proposal).map((drill) => courtMarkers(drill, onCourt));
+      const markers = drillsOf(proposal).map((drill) =>
+        courtMarkers(clearLanes(drill).slice(0, onCourt)),
+      );
       const moved = (order: number[]) =>
         order
           .slice(1)
@@ -168,6 +170,12 @@ describe('the block that is proposed', () => {
       shots.map(({ stroke }) => stroke),
     );
     expect(struck).toContain('overhead');
+  });
+
+  test('takes one pair a court on the courts of the youngest', () => {
+    const waiting = (size: 'full' | 'small') =>
+      ask({ size, drills: [drillNamed('mini-rally')] })!.cost;
+    expect(waiting('small')).toBe(waiting('full') + (8 * weights.waiting) / 2);
   });
 
   test('is the same for the same ledger, in whatever order its practices come', () => {
