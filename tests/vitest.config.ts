@@ -4,6 +4,7 @@ export default defineConfig({
   root: new URL('..', import.meta.url).pathname,
   test: {
     include: ['tests/**/*.test.ts'],
+    setupFiles: ['tests/setup.ts'],
     // Browser tests have a runner of their own.
     exclude: ['tests/browser/**', 'tests/faults/browser/**', 'node_modules/**'],
     testTimeout: 60_000,
