@@ -43,13 +43,15 @@ export async function tryToStayAwake(): Promise<void> {
 /** A lock, or undefined where the phone gives none, as on low battery. */
 async function ask(): Promise<WakeLockSentinel | undefined> {
   if (!('wakeLock' in navigator)) return undefined;
+  const tapped = navigator.userActivation?.isActive ?? true;
   try {
     const granted = await navigator.wakeLock.request('screen');
     sleeps.value = undefined;
     return granted;
   } catch {
-    // A page that is not seen is always refused, and asks again when it is.
-    if (document.visibilityState === 'visible') sleeps.value = 'refused';
+    // A page that is not seen is always refused, and asks again when it is. WebKit refuses whoever
+    // was not tapped in the last seconds as well: that says nothing of what a Start will bring.
+    if (document.visibilityState === 'visible' && tapped) sleeps.value = 'refused';
     return undefined;
   }
 }

@@ -1,0 +1,60 @@
+import { By } from 'selenium-webdriver';
+import type { Phone } from './phone.ts';
+
+/** The shortest round that can be set, in seconds. */
+export const SECONDS = 30;
+export const DRILL = 'Mini rally';
+
+/** What a coach does with the app on a phone with WebKit. Pairs are told by their place, from 0. */
+export class Coach {
+  constructor(readonly phone: Phone) {}
+
+  /** From an empty Today to a block of one round of half a minute, with everyone here. */
+  async prepare(names: readonly string[]): Promise<void> {
+    const { phone } = this;
+    await phone.tap('Add players');
+    for (const name of names) await phone.enter('#nickname', name);
+    await phone.reads('header', `${names.length} players`);
+    await phone.tap('On to today’s practice');
+    await phone.tap('Everyone is here');
+    await phone.tap('Choose drills');
+    await phone.tap(`Put in ${DRILL}`);
+    for (let step = 0; step < 3; step++) await phone.tap('A round lasts −');
+    await phone.tap('Done');
+    await phone.reads('[aria-labelledby=block]', DRILL);
+  }
+
+  async start(): Promise<void> {
+    await this.phone.tap('Start…');
+    await this.phone.see('[role=timer]');
+  }
+
+  /** The names on the tiles, pair by pair. */
+  pairs(): Promise<string[][]> {
+    return this.phone.run(`
+      return [...document.querySelectorAll('.tile-pair')].map((pair) =>
+        [...pair.querySelectorAll('.tile-name > span')].map((name) => name.textContent));
+    `);
+  }
+
+  counts(): Promise<number[]> {
+    return this.phone.run(`
+      return [...document.querySelectorAll('.tile-sets')].map((sets) => Number.parseInt(sets.textContent, 10));
+    `);
+  }
+
+  mark(place: number): Promise<void> {
+    return this.phone.tapAt(By.css(`.tile-pair:nth-child(${place + 1}) .tile-count`));
+  }
+
+  takeBack(place: number): Promise<void> {
+    return this.phone.tapAt(By.css(`.tile-pair:nth-child(${place + 1}) .tile-back`));
+  }
+
+  /** What the tiles of the pairs say of their marks: saved or not. */
+  areSaved(): Promise<boolean[]> {
+    return this.phone.run(`
+      return [...document.querySelectorAll('.tile-saved')].map((disc) => disc.dataset.saved === 'true');
+    `);
+  }
+}
