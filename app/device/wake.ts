@@ -56,7 +56,10 @@ async function ask(): Promise<WakeLockSentinel | undefined> {
   }
 }
 
-// A hidden page loses the lock; it is asked for again when the page is seen.
-document.addEventListener('visibilitychange', () => {
+// A hidden page loses the lock, and a page opened in mid-round may have to be tapped for it: it is
+// asked for again when the page is seen, and by every tap until it is given.
+const askAgain = () => {
   if (wanted && document.visibilityState === 'visible') void stayAwake();
-});
+};
+document.addEventListener('visibilitychange', askAgain);
+document.addEventListener('click', askAgain);
