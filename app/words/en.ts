@@ -1,41 +1,26 @@
 import { drills } from './drills.en.ts';
+import { at, formats } from './format.ts';
 
 /** English. Every other language is a file of the same shape. */
 
-const number = new Intl.NumberFormat('en');
-const one = new Intl.NumberFormat('en', { maximumFractionDigits: 1 });
-const two = new Intl.NumberFormat('en', { maximumFractionDigits: 2, useGrouping: false });
-const plural = new Intl.PluralRules('en');
-const day = new Intl.DateTimeFormat('en', {
-  weekday: 'long',
-  day: 'numeric',
-  month: 'long',
-  timeZone: 'UTC',
-});
-const span = new Intl.DateTimeFormat('en', {
-  day: 'numeric',
-  month: 'long',
-  year: 'numeric',
-  timeZone: 'UTC',
-});
-const list = new Intl.ListFormat('en', { type: 'conjunction' });
-
-/** A length whose number and unit stay on one line. */
-const metres = (m: number) => `${two.format(m)}\u00a0m`;
-
-const count = (n: number, single: string, many: string) =>
-  `${number.format(n)} ${plural.select(n) === 'one' ? single : many}`;
+const { number, one, two, day, span, list, isOne, count } = formats('en');
 
 export const en = {
   language: 'en',
+  direction: 'ltr' as 'ltr' | 'rtl',
   app: 'Rally Ledger',
   drills,
   unknownPlayer: 'unknown player',
   number: (n: number) => number.format(n),
   decimal: (n: number) => one.format(n),
+  /** Lengths whose number and unit stay on one line. */
+  lengths: {
+    metres: (m: number) => `${two.format(m)}\u00a0m`,
+    feet: (feet: number) => `${one.format(feet)}\u00a0ft`,
+  },
   hundredths: (n: number) => two.format(n),
   /** A date YYYY-MM-DD as people say it. */
-  date: (date: string) => day.format(new Date(`${date}T00:00:00Z`)),
+  date: (date: string) => day.format(at(date)),
   list: (items: string[]) => list.format(items),
   clock: (seconds: number) => {
     const whole = Math.ceil(seconds - 1e-9);
@@ -85,7 +70,7 @@ export const en = {
   hurt: (records: number, places: string[]) =>
     `${count(records, 'saved record', 'saved records')} can no longer be read: ${list.format(places)}. Everything else is here, and the hurt ones are kept as they are; Settings can hand them over.`,
   hurtPlaces: {
-    practice: (date: string) => `in the practice of ${day.format(new Date(`${date}T00:00:00Z`))}`,
+    practice: (date: string) => `in the practice of ${day.format(at(date))}`,
     undated: 'in a practice whose date is not known',
     standing: 'in the squad or the drills',
   },
@@ -144,8 +129,33 @@ export const en = {
     closed: 'This practice is closed.',
     reopen: 'Open it again',
     newPractice: 'Start another practice',
+    propose: 'Propose a block',
+    coverage: 'What is overdue',
+    sheet: 'The block on paper',
     tooMany: 'Twenty-four players are the most that the court screen holds; leave some out.',
     roundNumber: (n: number) => `Round ${number.format(n)}`,
+  },
+  courts: {
+    at: (court: number) => `Court ${number.format(court + 1)}`,
+    /** Lanes from 0, of so many, as role 1 sees them who faces the net. */
+    lane: (lane: number, lanes: number) =>
+      lanes > 2
+        ? (['right of the middle', 'left of the middle', 'far right', 'far left'][lane] ?? '')
+        : (['right half', 'left half'][lane] ?? ''),
+    turnIn: 'Turn in next',
+    turnInMeans: 'No court is free for them in this round: they wait off the court.',
+  },
+  cautions: {
+    title: 'Take care',
+    block: [
+      'Loose balls off the court, markers flat, room between pairs.',
+      'In heat: water and shade between rounds.',
+      'Pain: stop, and have it looked at by a licensed clinician.',
+      'The rules of club, federation and country come first.',
+    ],
+    overhead:
+      'Overheads: no ball underfoot, nobody close behind; let a ball drop that goes too far back.',
+    serve: 'Serves: only when the partner looks and is ready; nobody walks through the flight.',
   },
   block: {
     title: 'The block',
@@ -195,7 +205,7 @@ export const en = {
     settle: 'Put counts right',
     takeBack: '−1',
     takeBackOf: (names: string) => `−1: take back the last set of ${names}`,
-    sets: (sets: number) => (plural.select(sets) === 'one' ? 'set' : 'sets'),
+    sets: (sets: number) => (isOne(sets) ? 'set' : 'sets'),
     saved: 'saved',
     saving: 'not saved yet',
     rests: (name: string) => `${name} rests`,
@@ -210,6 +220,12 @@ export const en = {
     blockDoneNext: 'Show the players their counts, or close the practice.',
     players: 'Players and their counts',
     left: 'left',
+    otherScreens: 'Other screens',
+    wall: 'Wall view',
+    wallMeans:
+      'Clock and counts for a television or a tablet in the hall. It opens in a window of its own and follows this one.',
+    pairScreenMeans: 'A pair’s own screen, for a phone at the fence on which it counts itself:',
+    pairScreenOf: (letter: string, names: string) => `${letter}: the own screen of ${names}`,
     sayPairs: 'Say the pairs',
     saidPairs: (pairs: { letter: string; names: string[] }[]) =>
       pairs.map(({ letter, names }) => `${letter}: ${list.format(names)}.`).join(' '),
@@ -280,14 +296,17 @@ export const en = {
       lane: 'Lane marker',
     },
     targetOf: (role: number) => `Target of ${role + 1}`,
-    targetSize: (width: number, length: number) =>
-      `${metres(width)} wide and ${metres(length)} long, its middle`,
+    targetSize: (width: string, length: string) => `${width} wide and ${length} long, its middle`,
     struck: (shot: number) => `Ball ${shot + 1} is struck`,
     lands: (shot: number) => `Ball ${shot + 1} lands`,
     side: { near: 'Side of 1', far: 'Side of 2' },
     place: {
       side: { near: 'on the side of 1', far: 'on the side of 2', net: 'at the net' },
-      fromNet: (m: number) => `${metres(m)} from the net`,
+      fromNet: (far: string) => `${far} from the net`,
+      halfWay: {
+        'service-line': 'half way to the service line',
+        baseline: 'half way from the service line to the baseline',
+      },
       on: {
         'service-line': 'on the service line',
         baseline: 'on the baseline',
@@ -295,21 +314,21 @@ export const en = {
         'doubles-sideline': 'in line with the doubles sideline',
       },
       beyond: {
-        'service-line': (m: number) => `${metres(m)} behind the service line`,
-        baseline: (m: number) => `${metres(m)} behind the baseline`,
-        'singles-sideline': (m: number) => `${metres(m)} outside the singles sideline`,
-        'doubles-sideline': (m: number) => `${metres(m)} outside the doubles sideline`,
+        'service-line': (far: string) => `${far} behind the service line`,
+        baseline: (far: string) => `${far} behind the baseline`,
+        'singles-sideline': (far: string) => `${far} outside the singles sideline`,
+        'doubles-sideline': (far: string) => `${far} outside the doubles sideline`,
       },
       short: {
-        'service-line': (m: number) => `${metres(m)} in front of the service line`,
-        baseline: (m: number) => `${metres(m)} inside the baseline`,
-        'singles-sideline': (m: number) => `${metres(m)} inside the singles sideline`,
-        'doubles-sideline': (m: number) => `${metres(m)} inside the doubles sideline`,
+        'service-line': (far: string) => `${far} in front of the service line`,
+        baseline: (far: string) => `${far} inside the baseline`,
+        'singles-sideline': (far: string) => `${far} inside the singles sideline`,
+        'doubles-sideline': (far: string) => `${far} inside the doubles sideline`,
       },
       inTheMiddle: 'in line with the centre line',
       hand: {
-        left: (m: number) => `${metres(m)} left of the centre line`,
-        right: (m: number) => `${metres(m)} right of the centre line`,
+        left: (far: string) => `${far} left of the centre line`,
+        right: (far: string) => `${far} right of the centre line`,
       },
     },
     drop: 'Take out of the library',
@@ -468,20 +487,19 @@ export const en = {
     none: 'No players yet: add the squad first.',
     toSquad: 'To the squad',
     resting: 'Resting',
+    review: 'Review of the squad, for the coach',
   },
   player: {
     today: 'Today',
     notHere: 'This player is not on this phone.',
     nothing: 'Nothing is counted for you yet. Your sets stand here after your first round.',
     touches: 'Touches',
-    counted: 'counted',
     countedNote:
-      'The least that you hit: only what completed sets prove. The balls of unfinished sets are not included.',
-    sets: (sets: number) => (plural.select(sets) === 'one' ? 'set' : 'sets'),
+      'At least: what completed sets prove. About: with the balls of unfinished sets, as far as the clock tells; the range holds the true number four times in five. Touch a figure to see how it comes about.',
+    sets: (sets: number) => (isOne(sets) ? 'set' : 'sets'),
     onTarget: 'on target',
-    noSet: 'No set completed. The balls of unfinished ones are not counted here.',
+    noSet: 'No set completed.',
     noneOnTarget: 'None on target.',
-    touchesOf: (touches: number) => (plural.select(touches) === 'one' ? 'touch' : 'touches'),
     usual: (sets: number) => `usual ${one.format(sets)}`,
     best: (sets: number) => `best ${one.format(sets)}`,
     newBest: 'A new best of your own.',
@@ -491,14 +509,29 @@ export const en = {
     handNote: 'The phone then shows this page and nothing else, until you hold a button on it.',
     takeBack: 'Take the phone back',
     hold: 'For the coach: hold it for two seconds.',
+  },
+  pair: {
+    title: (letter: string) => `Pair ${letter}`,
+    notIn: (letter: string) => `No pair ${letter} plays in this round.`,
+    nothing: 'No round is set.',
+    waits: 'Waits for the start.',
+    leave: 'Leave this screen',
+    hint: 'For the coach: hold it for two seconds.',
+  },
+  wall: {
+    title: 'Wall view',
+    waits: 'The next round stands here as soon as it is set.',
+    fullScreen: 'Full screen',
+    leave: 'Leave',
+  },
+  hold: {
     holding: 'Keep holding…',
     early: 'Let go too early. Hold it for two seconds.',
   },
   week: {
     title: (week: number) => `Week ${number.format(week)}`,
     /** The first and the last date of a week. */
-    span: (first: string, last: string) =>
-      span.formatRange(new Date(`${first}T00:00:00Z`), new Date(`${last}T00:00:00Z`)),
+    span: (first: string, last: string) => span.formatRange(at(first), at(last)),
     weeks: 'Weeks',
     before: 'The week before',
     after: 'The week after',
@@ -512,8 +545,9 @@ export const en = {
     nobody: 'Nobody was marked as here.',
     away: (names: string) => `Not there this week: ${names}.`,
     byPlayer: 'By player',
+    allTouches: 'All touches',
     byPlayerNote:
-      "A set counts for everyone who played in it. Touches are those of completed sets; minutes are the player's own live clock.",
+      "A set counts for everyone who played in it. Touches are those of completed sets; all touches hold the unfinished ones too, as far as the clock tells; minutes are the player's own live clock.",
     byDrill: 'By drill',
     byDrillNote: 'Here a set of a pair counts once, and so does the live clock of a round.',
     noRounds: 'No round was played.',

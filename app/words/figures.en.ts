@@ -1,0 +1,281 @@
+import { at, formats } from './format.ts';
+
+/** English, for the screens of figures only: these words come with them and not with the app. */
+
+const { number, tenths, hundredths, percent, shortDay, count } = formats('en');
+
+const rate = (n: number) => (n < 10 ? hundredths : tenths).format(n);
+const times = (n: number) => (Number.isFinite(n) ? hundredths.format(n) : 'no known number of');
+
+/** What a figure means, what it is made from and how it is computed: a sentence each. */
+export interface Explanation {
+  title: string;
+  means: string;
+  from: string;
+  how: string;
+}
+
+export const figures = {
+  number: (n: number) => number.format(n),
+  rounded: (n: number) => number.format(Math.round(n)),
+  /** Sets or touches a minute, or sets expected. */
+  rate,
+  seconds: (n: number) => `${hundredths.format(n)} s`,
+  percent: (share: number) => percent.format(share),
+  shortDate: (date: string) => shortDay.format(at(date)),
+  /** The limits of a figure, after it. */
+  span: (low: string, high: string) => `(${low} to ${high})`,
+  notKnown: 'not known yet',
+
+  explain: 'What does this mean?',
+  close: 'Close',
+
+  atLeast: 'at least',
+  about: 'about',
+  beingWorkedOut: (rounds: number) =>
+    `All touches of ${count(rounds, 'pair’s round is', 'pairs’ rounds are')} still being worked out. They come by themselves.`,
+  afterSettle: 'All touches of the last round come once it is settled.',
+  doubted: (rounds: number) =>
+    `${count(rounds, 'round has', 'rounds have')} more sets than the clock allows: check the count.`,
+
+  comesBack: 'Comes back',
+  meetsTarget: 'Meets the target',
+  onTarget: 'on target',
+  trendWords: {
+    rising: 'rising',
+    steady: 'steady',
+    falling: 'falling',
+    unclear: 'not clear yet',
+    'too-few': 'too few yet',
+  },
+  practices: (n: number) => count(n, 'practice', 'practices'),
+  noPoint: 'No practice with an estimate yet.',
+  plot: (practices: number, low: string, high: string) =>
+    `${count(practices, 'practice', 'practices')}, from ${low} to ${high}`,
+  inARow: (size: number) => `${number.format(size)} in a row`,
+  sized: {
+    'in-a-row': (size: number) => `${number.format(size)} in a row`,
+    'in-total': (size: number) => `${number.format(size)} in total`,
+    sequence: (size: number) => `sequence of ${number.format(size)}`,
+    'on-target': () => 'on target',
+  },
+
+  player: {
+    byKind: 'By kind of work',
+    trends: 'Over the practices',
+    trendsNote: 'Every dot is one practice: how many of the balls came back, or met the target.',
+  },
+
+  review: {
+    title: 'Review',
+    open: 'Review of the squad',
+    openPlayer: (name: string) => `Review of ${name}`,
+    toSquad: 'To the squad',
+    nothing: 'No round has been played yet. Figures stand here after the first one.',
+    notHere: 'This player is not on this phone.',
+    nothingOf: (name: string) => `${name} has not played a round yet.`,
+    noneInSpan: 'No round was played in these weeks.',
+    span: 'Weeks that are looked at',
+    weeks: (weeks: number) => count(weeks, 'week', 'weeks'),
+    spanIs: (first: string, last: string) => `${first} to ${last}`,
+    players: 'Players',
+    playersNote: 'In the order of the squad. Nobody is ranked.',
+    byKind: 'By kind of work',
+    byDrill: 'By drill',
+    byKindNote: 'Of a pair: what two players do together in a minute of live clock.',
+    byKindNoteOwn: 'What this player took part in, with all partners together.',
+    setsPerMinute: 'Sets a minute',
+    touchesPerMinute: 'Touches a minute',
+    touches: 'Touches',
+    drill: 'Drill',
+    change: 'Compared with the weeks before',
+    changeNote: (weeks: number) =>
+      `The last ${count(weeks, 'week', 'weeks')} beside the ${number.format(weeks)} before, at the same drills and sizes.`,
+    changeIs: (ratio: number, low: number, high: number) =>
+      `${times(ratio)} times the sets (${times(low)} to ${times(high)})`,
+    changeWords: { more: 'more than before', fewer: 'fewer than before', open: 'no clear change' },
+    noChange: 'Nothing to compare: one of the two spans has no round, or no set, of the same work.',
+    trends: 'Over the practices',
+    trendsNote: 'All practices, each a dot. The word says what the dots allow to say.',
+    partners: 'Player told from partner',
+    partnersNote:
+      'A count belongs to two. This is what each brings along, over the last eight weeks: sets a minute with an average partner. Look at the whole range first; where two ranges overlap, no difference is shown. It is for choosing pairs, and no judgement of anyone.',
+    partnerRate: (low: string, high: string) => `${low} to ${high} sets a minute`,
+    partnerMiddle: (rate: string) => `likeliest ${rate}`,
+    noDifference: (rate: string) =>
+      `No difference between players can be told yet. With any partner about ${rate} sets a minute.`,
+    noRecords: 'No set was made in these eight weeks from which it could be told.',
+    neverParted: (player: string, partner: string) =>
+      `${player} has played with ${partner} only: nobody can tell whose the sets are.`,
+    neverPartedBoth: (one: string, other: string) =>
+      `${one} and ${other} have never been parted: nobody can tell whose the sets are.`,
+    groups: (groups: string[]) =>
+      `These have never met, so they cannot be compared: ${groups.join(' / ')}.`,
+    classes: (classes: string[]) =>
+      `These can be compared among themselves only: ${classes.join(' / ')}.`,
+    onTargetOwn: 'Balls on target are left out: they are each player’s own already.',
+    squadNote: 'For the coach. Do not show it to players.',
+  },
+
+  block: {
+    title: 'The block in figures',
+    touches: 'touches of everyone',
+    sets: (sets: number) => count(sets, 'set', 'sets'),
+  },
+
+  size: {
+    fit: 'Sizes that suit these pairs',
+    line: (names: string, size: number, expected: number, larger: number, smaller: number) =>
+      `${names}: ${size} in a row would give about ${rate(expected)} sets (${size + 1}: ${rate(larger)}, ${size - 1}: ${rate(smaller)})`,
+    apart: 'from their rounds with others',
+    unknown: (names: string) => `${names}: not known yet, they have not played this drill.`,
+    set: (size: number) => `Set to ${size}`,
+    own: (size: number) => `Back to ${size}, the drill’s own`,
+    now: (size: number) => `Now ${size} in a row.`,
+    none: 'No set in this round.',
+    many: (sets: number) => `${count(sets, 'set', 'sets')} in this round.`,
+    instead: (size: number, expected: number) =>
+      `${size} in a row would give about ${rate(expected)}.`,
+    next: (size: number) => `Take ${size} from the next round on`,
+    taken: (size: number) => `From the next round on it is ${size}.`,
+  },
+
+  tempo: {
+    title: 'Tempo check',
+    of: (drill: string) => `Tempo at ${drill}`,
+    link: 'Tempo check',
+    noPractice: 'A check belongs to a practice. Say who is here first, on Today.',
+    tempo: 'From hit to hit',
+    tempoFor: 'Ten taps sharpen the number of all touches: a wrong tempo is what hurts it most.',
+    tempoHow: 'Tap along with ten hits of any rally of this drill.',
+    tempoTap: 'Tap at every hit',
+    refeed: 'From a miss to the next hit',
+    refeedFor:
+      'It sharpens the number of all touches: after the tempo, the time for a new ball hurts it most.',
+    refeedHow: 'Tap at a miss, and again at the next hit. Five times.',
+    missTap: 'Tap at the miss',
+    hitTap: 'Now tap at the next hit',
+    tapped: (taps: number, of: number) => `${number.format(taps)} of ${number.format(of)}`,
+    known: (seconds: string) => `Known: ${seconds}. A new check takes its place.`,
+    usual: 'Not measured yet: the usual time of juniors is taken.',
+    keep: 'Keep it',
+    kept: 'Kept. It counts for all rounds of this drill from this practice on.',
+    again: 'Again',
+    why: {
+      gap: 'One gap was more than twice as long as the others: a hit was not tapped, or the rally broke off. Once more, please.',
+      fast: 'That is faster than anyone strikes. Once more, please.',
+    },
+  },
+
+  explanations: {
+    counted: {
+      title: 'Touches, at least',
+      means: 'The balls that were struck for certain.',
+      from: 'It is made from the marks: every completed set, and nothing of a set that was not finished.',
+      how: 'Sets times the shots that the player strikes in one set of the drill.',
+    },
+    touches: {
+      title: 'All touches',
+      means:
+        'How many balls were really struck, with a range that holds the true number four times in five; the stroke that ends in an error counts, a ball not reached does not.',
+      from: 'It is made from the sets and their times, the size of a set, how far the last one had come, the live clock, and the tempo where it was measured.',
+      how: 'All ways in which these marks could have come about are weighed by how well they fit the clock; each player of a pair gets half (whoever always feeds has about two more), ranges of several rounds are added by their squares, and a wrong tempo or a wrong time for a new ball hurts most.',
+    },
+    touchRate: {
+      title: 'Touches a minute',
+      means: 'How many balls were really struck in a minute of live clock.',
+      from: 'It is made from all touches and the live clock.',
+      how: 'One divided by the other; the range is that of all touches, which hold the true number four times in five.',
+    },
+    sets: {
+      title: 'Sets',
+      means: 'How many units of a drill were completed.',
+      from: 'It is made from the marks, with what settle put right.',
+      how: 'Marks that count, plus and minus corrections; a set counts for everyone who played in it.',
+    },
+    rate: {
+      title: 'Sets a minute',
+      means:
+        'How many sets were made in a minute of live clock, with a range that holds the long-run rate 19 times in 20.',
+      from: 'It is made from the sets and the live clock of the rounds that were taken part in.',
+      how: 'Sets divided by minutes, with the exact Poisson interval (Garwood); sets of different sizes take different time, so compare only the same size.',
+    },
+    minutes: {
+      title: 'Minutes',
+      means: 'How long the clock ran for live balls.',
+      from: 'It is made from the clock of every round, without its pauses.',
+      how: 'The rounds’ clocks are added up; a player of a trio has two thirds of a round.',
+    },
+    rounds: {
+      title: 'Rounds',
+      means: 'How many rounds of the drill were played.',
+      from: 'It is made from the rounds whose clock was started.',
+      how: 'They are counted, once each, however many pairs played.',
+    },
+    days: {
+      title: 'Days',
+      means: 'On how many days of the week the player was there.',
+      from: 'It is made from who was marked as here.',
+      how: 'Dates are counted, once each, however many practices they had.',
+    },
+    usual: {
+      title: 'Usual',
+      means: 'How many sets this player makes in as much time on a usual day.',
+      from: 'It is made from the player’s own earlier practices at the same drill and size.',
+      how: 'The middle one of their sets a minute, times the minutes of today.',
+    },
+    best: {
+      title: 'Best',
+      means: 'How many sets this player would make in as much time on the best day so far.',
+      from: 'It is made from the player’s own earlier practices at the same drill and size.',
+      how: 'The largest of their sets a minute, times the minutes of today.',
+    },
+    consistency: {
+      title: 'Comes back',
+      means:
+        'Of a hundred balls, how many come back as the drill asks, with a range that holds it four times in five; it can be compared over set sizes and lengths of rounds, which the number of sets cannot.',
+      from: 'It is made from the same marks and clock as all touches, and belongs to the pair: to both players together.',
+      how: 'The model of all touches gives it for each round, taking every ball of the round as equally likely to come back; over several rounds the evidence is added up.',
+    },
+    target: {
+      title: 'Meets the target',
+      means:
+        'Of a hundred balls, how many meet the target, with a range that holds it four times in five.',
+      from: 'It is made from the player’s own balls on target and the live clock.',
+      how: 'Balls on target divided by the balls struck in that time at this tempo, which is not counted but estimated.',
+    },
+    trend: {
+      title: 'The word for a trend',
+      means:
+        'Whether it gets better over the practices, and whether that is more than luck: rising, steady, falling, not clear yet, or too few yet.',
+      from: 'It is made from how many balls came back in each practice; every practice is one dot, whatever its drills were, so a harder drill looks like a fall.',
+      how: 'The middle of all slopes between two dots (Theil and Sen) and the Mann-Kendall test: rising or falling needs six practices and a chance of luck below one in ten, steady a range of less than five in a hundred over four weeks.',
+    },
+    change: {
+      title: 'Compared with before',
+      means:
+        'How many times the sets of the weeks before were made in the same time, with a range that holds it 19 times in 20; 1 is no change.',
+      from: 'It is made from the player’s sets and live clock in both spans.',
+      how: 'The ratio of the two rates with its exact interval (Clopper and Pearson), a minute counting by what the whole squad makes of it at the same drill and size, so that an easier block is no progress.',
+    },
+    partner: {
+      title: 'With an average partner',
+      means:
+        'How many sets a minute this player would make with an average partner, as a range that holds it 19 times in 20 or somewhat less often while practices are few.',
+      from: 'It is made from the sets and minutes of every pair of the last eight weeks at this kind of work.',
+      how: 'A pair’s sets are taken as the drill’s rate times what each of the two brings along (Poisson regression), drawn towards the squad’s mean by as much as few rounds ask for.',
+    },
+    size: {
+      title: 'Set size',
+      means: 'How long a set would have to be for about four sets in a round.',
+      from: 'It is made from how many balls of this pair come back at this drill, and from the tempo.',
+      how: 'For every size from 2 to 30 the sets to be expected are worked out, over all that is possible for this pair, and the nearest to four is taken.',
+    },
+    practices: {
+      title: 'Practices',
+      means: 'How many practices the word rests on.',
+      from: 'It is made from the practices in which this kind of work was played.',
+      how: 'They are counted, once each.',
+    },
+  } satisfies Record<string, Explanation>,
+};

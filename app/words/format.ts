@@ -1,0 +1,36 @@
+/** What a language's numbers, dates, plurals and lists look like; every file of words has its own. */
+export function formats(language: string) {
+  const number = new Intl.NumberFormat(language);
+  const plural = new Intl.PluralRules(language);
+  const isOne = (n: number) => plural.select(n) === 'one';
+  const ofDay = (shown: Intl.DateTimeFormatOptions) =>
+    new Intl.DateTimeFormat(language, { ...shown, day: 'numeric', timeZone: 'UTC' });
+  return {
+    number,
+    /** Up to one place after the point, and up to two. */
+    one: new Intl.NumberFormat(language, { maximumFractionDigits: 1 }),
+    two: new Intl.NumberFormat(language, { maximumFractionDigits: 2, useGrouping: false }),
+    /** Exactly one place after the point, and exactly two. */
+    tenths: decimals(language, 1),
+    hundredths: decimals(language, 2),
+    percent: new Intl.NumberFormat(language, { style: 'percent' }),
+    day: ofDay({ weekday: 'long', month: 'long' }),
+    shortDay: ofDay({ month: 'short' }),
+    span: ofDay({ month: 'long', year: 'numeric' }),
+    list: new Intl.ListFormat(language, { type: 'conjunction' }),
+    /** Whether a number asks for the singular: 1 in English, 0 and 1 in French. */
+    isOne,
+    /** A number with what it counts. */
+    count: (n: number, single: string, many: string) =>
+      `${number.format(n)} ${isOne(n) ? single : many}`,
+  };
+}
+
+const decimals = (language: string, places: number) =>
+  new Intl.NumberFormat(language, {
+    minimumFractionDigits: places,
+    maximumFractionDigits: places,
+  });
+
+/** Midnight of a date YYYY-MM-DD, for a format of days. */
+export const at = (date: string): Date => new Date(`${date}T00:00:00Z`);
