@@ -12,6 +12,7 @@ import { Choice } from './choice.tsx';
 import { CourtPart } from './court-part.tsx';
 import { startDemo } from './demo.ts';
 import { DemoState } from './demo-state.tsx';
+import { SquadPart } from './squad-part.tsx';
 import { StoragePart } from './storage-part.tsx';
 import { Switch } from './switch.tsx';
 import './settings.css';
@@ -29,6 +30,7 @@ export function SettingsScreen() {
         <Ways />
         <Looks />
         <CourtPart />
+        <SquadPart />
         <HomeScreen />
         <Keeping />
         <StoragePart />
@@ -53,6 +55,9 @@ function Ways() {
       </li>
       <li>
         <a href={href('drill')}>{t.drills}</a>
+      </li>
+      <li>
+        <a href={href('help')}>{words.value.help.open}</a>
       </li>
     </ul>
   );
