@@ -1,13 +1,11 @@
 import { nanoid } from 'nanoid';
-import { emptyPlan, type Plan, plannedRounds, stepAt } from '../core/block.ts';
+import { emptyPlan, type Plan, plannedRounds } from '../core/block.ts';
 import { isOver, liveSeconds } from '../core/clock.ts';
-import { termsOf } from '../core/drill.ts';
-import type { Pair } from '../core/entry.ts';
-import { MOST_PLAYERS, pairUp, rePair, turnPartners, turnRoles } from '../core/pairs.ts';
+import { MOST_PLAYERS } from '../core/pairs.ts';
 import type { OpenRound, Practice } from '../core/practice.ts';
 import { now, today } from './device/clock.ts';
 import { takeLead } from './device/windows.ts';
-import { append, library, openPractice, practice } from './ledger.ts';
+import { append, openPractice, practice } from './ledger.ts';
 
 /** What a person can do in a practice, each as the entries that say so. */
 
@@ -62,61 +60,6 @@ export function obstacle(practice: Practice | undefined): Obstacle | undefined {
   if (here < 2) return 'players';
   if (here > MOST_PLAYERS) return 'too-many';
   return practice?.plan && practice.plan.steps.length > 0 ? undefined : 'plan';
-}
-
-/** The round that is set and waits for its Start. */
-const waitingRound = (practice: Practice): OpenRound | undefined => {
-  const last = lastRound(practice);
-  return last?.clock ? undefined : last;
-};
-
-/** The pairs of the coming round: as they were set or stood last, for whoever is still here. */
-export function comingPairs(practice: Practice): Pair[] {
-  const waiting = waitingRound(practice);
-  const before = waiting ?? lastRound(practice);
-  if (!before) return pairUp(practice.here);
-  const pairs = rePair(
-    before.tallies.map((tally) => tally.pair),
-    practice.here,
-  );
-  if (!pairs) return pairUp(practice.here);
-  const coming = stepAt(currentPlan(), before.ordinal + 1);
-  if (waiting || !coming) return pairs;
-  if (coming.step.partners === 'turn') return turnPartners(pairs);
-  return coming.turn > 0 ? turnRoles(pairs) : pairs;
-}
-
-/**
- * Sets the coming round of the block, or sets it again where its pairs, its drill or its length
- * were changed before its Start. Nothing happens where the block has no further round.
- */
-export function setRound(pairs?: Pair[]): void {
-  const practice = openPractice.value;
-  if (!practice || obstacle(practice)) return;
-  const waiting = waitingRound(practice);
-  const ordinal = waiting?.ordinal ?? (lastRound(practice)?.ordinal ?? -1) + 1;
-  const step = stepAt(currentPlan(), ordinal)?.step;
-  const drill = step && library.value.drills.get(step.drill);
-  if (!drill) return;
-
-  const said = {
-    terms: termsOf(drill, step.size),
-    seconds: currentPlan().seconds,
-    pairs: pairs ?? comingPairs(practice),
-  };
-  const stands = waiting && {
-    terms: waiting.terms,
-    seconds: waiting.seconds,
-    pairs: waiting.tallies.map((tally) => tally.pair),
-  };
-  if (JSON.stringify(said) === JSON.stringify(stands)) return;
-  append({
-    kind: 'round-set',
-    practice: practice.id,
-    round: waiting?.id ?? nanoid(10),
-    ordinal,
-    ...said,
-  });
 }
 
 type Press =

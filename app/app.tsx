@@ -6,7 +6,6 @@ import { SettleScreen } from './court/settle-screen.tsx';
 import { openPractice } from './ledger.ts';
 import { later } from './parts/later.tsx';
 import { replace, route } from './route.ts';
-import { BlockScreen } from './today/block-screen.tsx';
 import { TodayScreen } from './today/today-screen.tsx';
 
 /*
@@ -22,6 +21,14 @@ const Week = later(() => import('./week/week-screen.tsx').then((file) => file.We
 const Settings = later(() =>
   import('./settings/settings-screen.tsx').then((file) => file.SettingsScreen),
 );
+const Block = later(() => import('./today/block-screen.tsx').then((file) => file.BlockScreen));
+const Coverage = later(() =>
+  import('./coverage/coverage-screen.tsx').then((file) => file.CoverageScreen),
+);
+const Propose = later(() =>
+  import('./propose/propose-screen.tsx').then((file) => file.ProposeScreen),
+);
+const Sheet = later(() => import('./sheet/sheet-screen.tsx').then((file) => file.SheetScreen));
 const Drill = later(() => import('./drill/drill-screen.tsx').then((file) => file.DrillScreen));
 
 export function App() {
@@ -37,7 +44,7 @@ export function App() {
     case 'settle':
       return <SettleScreen round={which} />;
     case 'block':
-      return <BlockScreen />;
+      return <Block />;
     case 'squad':
       return <Squad />;
     case 'players':
@@ -46,6 +53,12 @@ export function App() {
       return <Player player={which ?? ''} />;
     case 'week':
       return <Week week={which} />;
+    case 'coverage':
+      return <Coverage player={which} />;
+    case 'propose':
+      return <Propose />;
+    case 'sheet':
+      return <Sheet />;
     case 'drill':
       return <Drill drill={which} />;
     case 'settings':

@@ -1,15 +1,17 @@
 import { useEffect, useState } from 'preact/hooks';
 import { plannedRounds } from '../../core/block.ts';
 import type { OpenRound } from '../../core/practice.ts';
-import { comingPairs, currentPlan, obstacle, setRound } from '../actions.ts';
+import { currentPlan, obstacle } from '../actions.ts';
+import { comingRound, playingPairs, setRound } from '../coming-round.ts';
 import { sleeps, tryToStayAwake } from '../device/wake.ts';
 import { library, openPractice } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
-import { CourtDrawing } from '../parts/court-drawing.tsx';
+import { BlockCautions, DrillCautions } from '../parts/cautions.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { Pairs } from '../parts/pairs.tsx';
 import { Presence } from '../parts/presence.tsx';
+import { SquadCourt, setupOf } from '../parts/squad-court.tsx';
 import { go } from '../route.ts';
 import { drillName, textOf } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';
@@ -26,7 +28,10 @@ export function BeforeRound({ round }: { round: OpenRound }) {
   const drill = library.value.drills.get(round.terms.drill);
   const text = drill && textOf(drill);
   const lacking = obstacle(practice);
-  const pairs = practice && lacking === undefined ? comingPairs(practice) : [];
+  const coming = lacking === undefined ? comingRound.value : undefined;
+  const pairs = coming?.pairs ?? [];
+  const playing = coming ? playingPairs() : [];
+  const setup = drill ? setupOf(drill) : [];
   return (
     <main class="page before">
       <header>
@@ -40,7 +45,7 @@ export function BeforeRound({ round }: { round: OpenRound }) {
       </header>
       <Messages />
       <div class="before-card">
-        {drill && text && <CourtDrawing drill={drill} label={text.setup ?? text.intention} />}
+        {drill && <SquadCourt drill={drill} />}
         <dl class="before-facts">
           <dt>{t.counting}</dt>
           <dd>
@@ -50,18 +55,18 @@ export function BeforeRound({ round }: { round: OpenRound }) {
             <>
               <dt>{t.cue}</dt>
               <dd>{text.cue}</dd>
-              {text.setup && (
-                <>
-                  <dt>{t.markers}</dt>
-                  <dd>{text.setup}</dd>
-                </>
-              )}
+              {setup.length > 0 && <dt>{t.markers}</dt>}
+              {setup.map((line, index) => (
+                <dd key={index}>{line}</dd>
+              ))}
               <dt>{t.roles}</dt>
               <dd>{text.roles.map((role, number) => `${number + 1} ${role}`).join(' · ')}</dd>
             </>
           )}
         </dl>
       </div>
+      <DrillCautions shots={round.terms.shots} />
+      {round.ordinal === 0 && <BlockCautions />}
       <section class="part" aria-labelledby="round-pairs">
         <header>
           <h2 id="round-pairs">{words.value.today.pairs}</h2>
@@ -75,9 +80,9 @@ export function BeforeRound({ round }: { round: OpenRound }) {
             {lacking === 'too-many' ? words.value.today.tooMany : words.value.today.onePlayer}
           </Notice>
         ) : (
-          <Pairs pairs={pairs} onSwap={setRound} />
+          <Pairs pairs={pairs} courts={coming?.courts} onSwap={setRound} />
         )}
-        <SayPairs round={round.id} pairs={pairs} />
+        <SayPairs round={round.id} pairs={playing} />
       </section>
       <div class="before-start">
         {sleeps.value && <p class="small">{t.sleeps[sleeps.value]}</p>}

@@ -1,7 +1,8 @@
 import { EXTENSION_SECONDS } from '../../core/clock.ts';
 import type { Pair } from '../../core/entry.ts';
 import type { OpenRound } from '../../core/practice.ts';
-import { extend, press, setRound } from '../actions.ts';
+import { extend, press } from '../actions.ts';
+import { setRound } from '../coming-round.ts';
 import { sound, unlockSound } from '../device/sound.ts';
 import { sayNoMore } from '../device/voice.ts';
 import { stayAwake } from '../device/wake.ts';

@@ -1,15 +1,7 @@
 import { recordedSeconds } from '../../core/clock.ts';
 import type { Mark, OpenRound, Tally } from '../../core/practice.ts';
-import {
-  bestRun,
-  correct,
-  currentRound,
-  judge,
-  press,
-  roundsLeft,
-  setRound,
-  showing,
-} from '../actions.ts';
+import { bestRun, correct, currentRound, judge, press, roundsLeft, showing } from '../actions.ts';
+import { setRound } from '../coming-round.ts';
 import { now } from '../device/clock.ts';
 import { openPractice } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';

@@ -1,20 +1,31 @@
 import { useState } from 'preact/hooks';
-import { type Drill, type RoleNumber, roleNumbers, targetOf, termsOf } from '../../core/drill.ts';
+import {
+  type Drill,
+  type Place,
+  type RoleNumber,
+  roleNumbers,
+  targetOf,
+  termsOf,
+} from '../../core/drill.ts';
 import { touchesInSet } from '../../core/figures/counted.ts';
 import { isStarter } from '../../core/library.ts';
+import { squadSettings } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
-import { CourtDrawing } from '../parts/court-drawing.tsx';
+import { DrillCautions } from '../parts/cautions.tsx';
 import { Messages } from '../parts/messages.tsx';
+import { SquadCourt, setupOf, squadLanes } from '../parts/squad-court.tsx';
+import { lengthOf, whereabouts } from '../parts/whereabouts.ts';
 import { go } from '../route.ts';
 import { textOf } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';
 import { dropDrill, isPlanned } from './actions.ts';
-import { whereabouts } from './whereabouts.ts';
 
 /** A drill as a coach explains it and sets it out. */
 export function DrillCard({ drill, onChange }: { drill: Drill; onChange: () => void }) {
   const t = words.value.drill;
   const text = textOf(drill);
+  const setup = setupOf(drill);
+  const lanes = squadLanes(drill);
   const isVersion = isStarter(drill.id) && drill.text !== undefined;
   return (
     <main class="page">
@@ -25,7 +36,7 @@ export function DrillCard({ drill, onChange }: { drill: Drill; onChange: () => v
       <Messages />
       <div class="drill-card">
         <figure class="drill-court">
-          <CourtDrawing drill={drill} label={text.setup ?? t.drawn(text.name)} />
+          <SquadCourt drill={drill} />
         </figure>
         <dl class="drill-facts">
           <dt>{t.counting}</dt>
@@ -61,18 +72,21 @@ export function DrillCard({ drill, onChange }: { drill: Drill; onChange: () => v
           <dt>{t.family}</dt>
           <dd>{words.value.families[drill.family]}</dd>
           <dt>{t.perCourt}</dt>
-          <dd class="number">{words.value.number(drill.perCourt)}</dd>
-          {text.setup && (
+          <dd class="number">{words.value.number(lanes.length)}</dd>
+          {setup.length > 0 && (
             <>
               <dt>{t.setup}</dt>
-              <dd>{text.setup}</dd>
+              {setup.map((line, index) => (
+                <dd key={index}>{line}</dd>
+              ))}
             </>
           )}
         </dl>
       </div>
+      <DrillCautions shots={drill.shots} />
       <section class="part" aria-labelledby="places">
         <h2 id="places">{t.places}</h2>
-        <Places drill={drill} />
+        <Places drill={lanes[0] ?? drill} />
         <p class="small faint">{t.leftAndRight}</p>
       </section>
       <section class="part">
@@ -95,21 +109,22 @@ function struck(drill: Drill, role: RoleNumber): string {
 
 function Places({ drill }: { drill: Drill }) {
   const t = words.value.drill;
+  const where = (place: Place) => whereabouts(place, squadSettings.value.size);
   const told: [name: string, where: string][] = [];
   for (const role of roleNumbers) {
     const { start, recover } = drill.roles[role];
     if (start.x === recover.x && start.y === recover.y) {
-      told.push([t.startsAndRecovers(role), whereabouts(start)]);
+      told.push([t.startsAndRecovers(role), where(start)]);
     } else {
-      told.push([t.starts(role), whereabouts(start)], [t.recovers(role), whereabouts(recover)]);
+      told.push([t.starts(role), where(start)], [t.recovers(role), where(recover)]);
     }
   }
-  for (const { at, use } of drill.markers) told.push([`▲ ${t.markerFor[use]}`, whereabouts(at)]);
+  for (const { at, use } of drill.markers) told.push([`▲ ${t.markerFor[use]}`, where(at)]);
   for (const role of roleNumbers) {
     const target = targetOf(drill, role);
     if (!target) continue;
-    const size = t.targetSize(target.width, target.length);
-    told.push([t.targetOf(role), `${size} ${whereabouts(target)}`]);
+    const size = t.targetSize(lengthOf(target.width), lengthOf(target.length));
+    told.push([t.targetOf(role), `${size} ${where(target)}`]);
   }
   return (
     <dl class="drill-places">

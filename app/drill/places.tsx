@@ -2,13 +2,13 @@ import { useState } from 'preact/hooks';
 import { markerUses, type Place } from '../../core/drill.ts';
 import { Button } from '../parts/button.tsx';
 import { CourtDrawing } from '../parts/court-drawing.tsx';
+import { whereabouts } from '../parts/whereabouts.ts';
 import { words } from '../words/words.ts';
 import { type Draft, drawnOf, MOST_MARKERS, withMarker, withTarget, withUse } from './draft.ts';
 import { Choice, FaultOf, MetresField } from './fields.tsx';
 import type { Fault } from './read-draft.ts';
 import { isUnread, type Metres, placeOf } from './spot.ts';
 import { type Thing, thingsOf, touched } from './things.ts';
-import { whereabouts } from './whereabouts.ts';
 
 /** What a thing is called where it is chosen. */
 export function nameOf({ what, number }: Thing): string {
@@ -115,7 +115,7 @@ export function Places({
       </figure>
       <div class="drill-chosen">
         <h3>{nameOf(chosen)}</h3>
-        <p role="status">{refused ?? whereabouts(placeOf(chosen.at))}</p>
+        <p role="status">{refused ?? whereabouts(placeOf(chosen.at), 'full')}</p>
         <ChosenFields draft={draft} thing={chosen} onChange={change} faults={faults} />
       </div>
     </>

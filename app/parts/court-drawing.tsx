@@ -10,25 +10,32 @@ import {
 } from '../../core/drill.ts';
 import './court-drawing.css';
 
-/** Metres drawn round the court: a touch on the last of them is still inside the run-off. */
+/** Metres drawn round the court to touch: the last of them is still inside the run-off. */
 const MARGIN = RUN_OFF - 0.1;
+
+/** Metres drawn round the outermost line or place where it is only looked at. */
+const EDGE = 1.1;
 
 /** Metres between a ball's path and its number. */
 const ASIDE = 0.85;
 
+type Drawn = Pick<Drill, 'rule' | 'shots' | 'roles' | 'markers' | 'target' | 'perCourt'>;
+
 /**
  * A drill on its court, to scale, the near side below: where each role starts (1, 2) and recovers
  * (a ring), the markers (triangles), the targets (hatched) and the ball's path, numbered in the
- * order of a sequence.
+ * order of a sequence. Other lanes on the same court are drawn thin beside it.
  */
 export function CourtDrawing({
   drill,
+  others = [],
   size = 'full',
   label,
   chosen,
   onTouch,
 }: {
-  drill: Pick<Drill, 'rule' | 'shots' | 'roles' | 'markers' | 'target' | 'perCourt'>;
+  drill: Drawn;
+  others?: readonly Drawn[];
   size?: CourtSize;
   label: string;
   /** A place that stands out, as the one that a touch would move. */
@@ -38,8 +45,17 @@ export function CourtDrawing({
 }) {
   const id = useId();
   const court = courtSizes[size];
-  const width = (court.doublesWidth ?? court.singlesWidth) + 2 * MARGIN;
-  const length = court.length + 2 * MARGIN;
+  const drawn = [drill, ...others].flatMap(placesOf);
+  const span = (lines: number, places: number[]) =>
+    onTouch ? lines + 2 * MARGIN : 2 * (Math.max(lines / 2, ...places.map(Math.abs)) + EDGE);
+  const width = span(
+    court.doublesWidth ?? court.singlesWidth,
+    drawn.map(({ x }) => x),
+  );
+  const length = span(
+    court.length,
+    drawn.map(({ y }) => y),
+  );
   const targets = roleNumbers.flatMap((role) => targetOf(drill, role) ?? []);
   return (
     // biome-ignore lint/a11y/useKeyWithClickEvents: who gives onTouch has fields that do the same
@@ -76,6 +92,9 @@ export function CourtDrawing({
           class={`court-line court-${kind}`}
         />
       ))}
+      {others.map((other, lane) => (
+        <OtherLane key={lane} drill={other} />
+      ))}
       {targets.map((target) => (
         <rect
           key={target.y}
@@ -102,7 +121,7 @@ export function CourtDrawing({
         );
       })}
       {drill.markers.map(({ at }, index) => (
-        <path key={index} d={`M${at.x} ${-at.y - 0.5} l0.5 0.9 h-1 z`} class="court-marker" />
+        <MarkerShape key={index} at={at} />
       ))}
       {drill.roles.map(({ start, recover }, role) => (
         <g key={role}>
@@ -130,6 +149,42 @@ export function CourtDrawing({
     </svg>
   );
 }
+
+const placesOf = (drill: Drawn): Place[] => [
+  ...drill.roles.flatMap(({ start, recover }) => [start, recover]),
+  ...drill.markers.map(({ at }) => at),
+];
+
+/** What the pair in another lane needs: who starts where, the ball's path and the markers. */
+function OtherLane({ drill }: { drill: Drawn }) {
+  return (
+    <g class="court-other">
+      {drill.shots.map((shot, index) => {
+        const { from, to } = flight(drill, shot);
+        return (
+          <line
+            key={index}
+            x1={from.x}
+            y1={-from.y}
+            x2={to.x}
+            y2={-to.y}
+            class={`court-flight court-flight-${shot.role}`}
+          />
+        );
+      })}
+      {drill.markers.map(({ at }, index) => (
+        <MarkerShape key={index} at={at} />
+      ))}
+      {drill.roles.map(({ start }, role) => (
+        <circle key={role} cx={start.x} cy={-start.y} r="0.6" class="court-recover" />
+      ))}
+    </g>
+  );
+}
+
+const MarkerShape = ({ at }: { at: Place }) => (
+  <path d={`M${at.x} ${-at.y - 0.5} l0.5 0.9 h-1 z`} class="court-marker" />
+);
 
 /**
  * To the right of a ball on its way, at a share of the middle of its path: so that balls that go

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import type { Standing } from '../../core/assign-courts.ts';
 import type { Pair } from '../../core/entry.ts';
 import { swap } from '../../core/pairs.ts';
 import { words } from '../words/words.ts';
@@ -6,12 +7,24 @@ import { Letter } from './letter.tsx';
 import { playerName } from './names.ts';
 import './pairs.css';
 
-/** Who plays with whom. Two taps swap two players, where `onSwap` is given. */
+interface Courts {
+  playing: readonly Standing[];
+  waiting: readonly Pair[];
+  /** How many lanes a court has. */
+  lanes: number;
+}
+
+/**
+ * Who plays with whom, and where, as far as that is known. Two taps swap two players, where
+ * `onSwap` is given.
+ */
 export function Pairs({
   pairs,
+  courts,
   onSwap,
 }: {
   pairs: readonly Pair[];
+  courts?: Courts | undefined;
   onSwap?: ((pairs: Pair[]) => void) | undefined;
 }) {
   const t = words.value.today;
@@ -24,29 +37,40 @@ export function Pairs({
       setChosen(undefined);
     }
   };
+  const row = (pair: Pair, place?: string) => (
+    <li key={pair.letter}>
+      <Letter letter={pair.letter} />
+      <div class="pair-players">
+        {pair.players.map((player) => (
+          <button
+            key={player}
+            type="button"
+            class="pair-player"
+            aria-pressed={chosen === player}
+            disabled={!onSwap}
+            onClick={() => tap(player)}
+          >
+            <span class="cut">{playerName(player)}</span>
+          </button>
+        ))}
+      </div>
+      {place !== undefined && <span class="pair-place small">{place}</span>}
+    </li>
+  );
   return (
     <div class="stack">
       <ul class="pairs">
-        {pairs.map((pair) => (
-          <li key={pair.letter}>
-            <Letter letter={pair.letter} />
-            <div class="pair-players">
-              {pair.players.map((player) => (
-                <button
-                  key={player}
-                  type="button"
-                  class="pair-player"
-                  aria-pressed={chosen === player}
-                  disabled={!onSwap}
-                  onClick={() => tap(player)}
-                >
-                  <span class="cut">{playerName(player)}</span>
-                </button>
-              ))}
-            </div>
-          </li>
-        ))}
+        {courts
+          ? courts.playing.map((at) => row(at.pair, placeOf(at, courts.lanes)))
+          : pairs.map((pair) => row(pair))}
       </ul>
+      {courts && courts.waiting.length > 0 && (
+        <>
+          <h3>{words.value.courts.turnIn}</h3>
+          <ul class="pairs">{courts.waiting.map((pair) => row(pair))}</ul>
+          <p class="small">{words.value.courts.turnInMeans}</p>
+        </>
+      )}
       {trio && <p class="small">{t.trio(playerName(trio.players[2] ?? ''))}</p>}
       {onSwap && (
         <p class="small faint" role="status">
@@ -55,4 +79,9 @@ export function Pairs({
       )}
     </div>
   );
+}
+
+function placeOf({ court, lane }: Standing, lanes: number): string {
+  const t = words.value.courts;
+  return lanes === 1 ? t.at(court) : `${t.at(court)}, ${t.lane(lane, lanes)}`;
 }

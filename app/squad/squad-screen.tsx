@@ -7,6 +7,7 @@ import { words } from '../words/words.ts';
 import { AddPlayer } from './add-player.tsx';
 import { PlayerRow } from './player-row.tsx';
 import { Roster } from './roster.tsx';
+import { Wishes } from './wishes.tsx';
 import './squad.css';
 
 /** The players of the squad: put them in, change them, let them rest. */
@@ -40,6 +41,7 @@ export function SquadScreen() {
             </ul>
           </section>
         )}
+        {active.length > 2 && <Wishes players={active} />}
         {resting.length > 0 && (
           <section class="part" aria-labelledby="resting">
             <h2 id="resting">{t.resting}</h2>

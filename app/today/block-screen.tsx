@@ -34,6 +34,7 @@ export function BlockScreen() {
       </header>
       <Messages />
       <section class="part">
+        <Button onClick={() => go('propose')}>{words.value.today.propose}</Button>
         <Steps plan={plan} />
         <div class="block-lengths">
           <span>{t.length}</span>

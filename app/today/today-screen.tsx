@@ -1,15 +1,14 @@
 import { plannedMinutes, plannedRounds, standsToUsual } from '../../core/block.ts';
 import {
   closePractice,
-  comingPairs,
   currentPlan,
   currentRound,
   isRunning,
   newPractice,
   obstacle,
   reopenPractice,
-  setRound,
 } from '../actions.ts';
+import { comingRound, setRound } from '../coming-round.ts';
 import { mayBeCleared } from '../device/clears.ts';
 import { today } from '../device/clock.ts';
 import { library, openPractice, practice, squad } from '../ledger.ts';
@@ -54,6 +53,9 @@ function FirstSteps() {
       </Button>
       <Button onClick={startDemo}>{t.tryDemo}</Button>
       <DemoState />
+      <Button as="quiet" onClick={() => go('help')}>
+        {words.value.help.open}
+      </Button>
     </section>
   );
 }
@@ -113,9 +115,22 @@ function BlockPart() {
           </p>
         </>
       )}
-      <Button onClick={() => go('block')}>
-        {plan.steps.length === 0 ? t.chooseDrills : t.changeBlock}
-      </Button>
+      <div class="row">
+        <Button onClick={() => go('propose')}>{t.propose}</Button>
+        <Button onClick={() => go('block')}>
+          {plan.steps.length === 0 ? t.chooseDrills : t.changeBlock}
+        </Button>
+      </div>
+      <div class="row">
+        <a class="button button-quiet" href={href('coverage')}>
+          {t.coverage}
+        </a>
+        {plan.steps.length > 0 && (
+          <a class="button button-quiet" href={href('sheet')}>
+            {t.sheet}
+          </a>
+        )}
+      </div>
     </section>
   );
 }
@@ -125,14 +140,19 @@ function PairsPart() {
   const t = words.value.today;
   const open = openPractice.value;
   const round = currentRound(open);
-  if (!open || round?.clock || open.here.length < 2 || obstacle(open) === 'too-many') return null;
-  const pairs = comingPairs(open);
+  if (!open || round?.clock) return null;
+  const coming = comingRound.value;
+  if (!coming) return null;
   return (
     <section class="part" aria-labelledby="pairs">
       <header>
         <h2 id="pairs">{t.pairs}</h2>
       </header>
-      <Pairs pairs={pairs} onSwap={obstacle(open) === undefined ? setRound : undefined} />
+      <Pairs
+        pairs={coming.pairs}
+        courts={coming.courts}
+        onSwap={obstacle(open) === undefined ? setRound : undefined}
+      />
     </section>
   );
 }

@@ -31,6 +31,9 @@ export function WeekScreen({ week }: { week?: string | undefined }) {
         </header>
         <Ways from={shown} />
         <Messages />
+        <a class="button button-quiet" href={href('coverage')}>
+          {words.value.today.coverage}
+        </a>
         {history.value === undefined ? (
           <Reading />
         ) : practices.length === 0 ? (

@@ -1,0 +1,155 @@
+import { computed, effect, signal } from '@preact/signals';
+import { nanoid } from 'nanoid';
+import { assignCourts, type CourtRound } from '../core/assign-courts.ts';
+import { type Step, stepAt } from '../core/block.ts';
+import { type Drill, termsOf } from '../core/drill.ts';
+import type { Pair } from '../core/entry.ts';
+import { evenRoles, timesFirst } from '../core/even-roles.ts';
+import { lanesOn } from '../core/fit-court.ts';
+import { FEWEST_PLAYERS, MOST_PLAYERS, pairUp, rePair } from '../core/pairs.ts';
+import type { OpenRound, Practice } from '../core/practice.ts';
+import { roundsPlayed } from '../core/rounds-played.ts';
+import { currentPlan, lastRound, obstacle } from './actions.ts';
+import { append, history, library, openPractice, squadSettings } from './ledger.ts';
+
+/** The round of the block that comes next, as it was set or is proposed. */
+export interface Coming {
+  ordinal: number;
+  /** Left out where the block has no such round. */
+  step?: Step;
+  drill?: Drill;
+  /** Everyone who is here, also those who wait. */
+  pairs: Pair[];
+  /** Who plays where and who waits; left out where the drill or the number of courts is not known. */
+  courts?: CourtRound & { lanes: number };
+}
+
+/** Undefined where too few or too many are here. */
+export const comingRound = computed<Coming | undefined>(() => {
+  const practice = openPractice.value;
+  if (!practice || practice.here.length < FEWEST_PLAYERS || practice.here.length > MOST_PLAYERS) {
+    return undefined;
+  }
+  const waiting = waitingRound(practice);
+  const ordinal = waiting?.ordinal ?? (lastRound(practice)?.ordinal ?? -1) + 1;
+  const step = stepAt(currentPlan(), ordinal)?.step;
+  const drill = step && library.value.drills.get(step.drill);
+  const proposed = pairsOf(practice, drill, step?.partners === 'turn');
+  // Who begins stands as it was set, so that a swap of roles holds.
+  const pairs = waiting || !drill ? proposed : withEvenRoles(proposed, practice, drill);
+  const courts = drill && courtsOf(practice, drill, pairs);
+  return {
+    ordinal,
+    ...(step && { step }),
+    ...(drill && { drill }),
+    pairs,
+    ...(courts && { courts }),
+  };
+});
+
+/** The pairs that play the coming round; nobody where too few or too many are here. */
+export const playingPairs = (): Pair[] => {
+  const { courts, pairs = [] } = comingRound.value ?? {};
+  return courts?.playing.map(({ pair }) => pair) ?? pairs;
+};
+
+/** The round that is set and waits for its Start. */
+const waitingRound = (practice: Practice): OpenRound | undefined => {
+  const last = lastRound(practice);
+  return last?.clock ? undefined : last;
+};
+
+/** What proposes pairs by history, once it was loaded. */
+const proposer = signal<typeof import('./pairs-by-history.ts') | undefined>(undefined);
+let asked = false;
+effect(() => {
+  if (asked || (openPractice.value?.here.length ?? 0) < FEWEST_PLAYERS) return;
+  asked = true;
+  import('./pairs-by-history.ts').then(
+    (file) => {
+      proposer.value = file;
+    },
+    () => {}, // Pairs are made in the order of their coming.
+  );
+});
+
+/** The pairs as they stood last, for whoever is still here; new ones at first and where partners turn. */
+function pairsOf(practice: Practice, drill: Drill | undefined, turn: boolean): Pair[] {
+  const { here } = practice;
+  const last = lastRound(practice);
+  const stood = last && everyoneIn(last);
+  const before = turn && last?.clock ? undefined : stood;
+  const places = drill && placesAt(drill);
+  const crowded = places !== undefined && Math.floor(here.length / 2) > places;
+  const played = crowded ? playedToday(practice) : undefined;
+  const proposed = proposer.value?.pairsByHistory(here, before, played);
+  return proposed ?? (stood && rePair(stood, here)) ?? pairUp(here);
+}
+
+/** All pairs of a round, also those that waited for a court, by their letters. */
+const everyoneIn = ({ tallies, waiting = [] }: OpenRound): Pair[] =>
+  [...tallies.map(({ pair }) => pair), ...waiting].sort((a, b) => (a.letter < b.letter ? -1 : 1));
+
+/** How many pairs can play a drill at once; undefined where the number of courts is not known. */
+function placesAt(drill: Drill): number | undefined {
+  const { courts, size } = squadSettings.value;
+  return courts === undefined ? undefined : courts * lanesOn(drill, size).length;
+}
+
+const started = (practice: Practice): OpenRound[] =>
+  practice.rounds.filter(({ clock }) => clock !== undefined);
+
+const playedToday = (practice: Practice): Map<string, number> => roundsPlayed(started(practice));
+
+/** By the rounds of today at this drill, and where these are even by those of earlier days. */
+function withEvenRoles(pairs: readonly Pair[], practice: Practice, drill: Drill): Pair[] {
+  const earlier = (history.value ?? []).flatMap(({ rounds }) => rounds);
+  return evenRoles(
+    evenRoles(pairs, timesFirst(earlier, drill.id)),
+    timesFirst(started(practice), drill.id),
+  );
+}
+
+function courtsOf(practice: Practice, drill: Drill, pairs: readonly Pair[]): Coming['courts'] {
+  const { courts, size } = squadSettings.value;
+  if (courts === undefined) return undefined;
+  const lanes = lanesOn(drill, size).length;
+  const [round] = assignCourts({ pairs, courts, perCourt: lanes, played: playedToday(practice) });
+  return round && { ...round, lanes };
+}
+
+/**
+ * Sets the coming round of the block, or sets it again where its pairs, its drill or its length
+ * were changed before its Start. Nothing happens where the block has no further round.
+ *
+ * @param pairs everyone's, where they are not those that were proposed
+ */
+export function setRound(pairs?: Pair[]): void {
+  const practice = openPractice.value;
+  const coming = comingRound.value;
+  if (!practice || !coming?.drill || obstacle(practice)) return;
+  const { drill, step, ordinal } = coming;
+  const everyone = pairs ?? coming.pairs;
+  const courts = courtsOf(practice, drill, everyone);
+  const set = waitingRound(practice);
+  const said = {
+    terms: termsOf(drill, step?.size),
+    seconds: currentPlan().seconds,
+    pairs: courts?.playing.map(({ pair }) => pair) ?? everyone,
+    ...(courts && courts.waiting.length > 0 && { waiting: courts.waiting }),
+  };
+  const stands = set && {
+    terms: set.terms,
+    seconds: set.seconds,
+    pairs: set.tallies.map(({ pair }) => pair),
+    ...(set.waiting && { waiting: set.waiting }),
+  };
+  if (JSON.stringify(said) === JSON.stringify(stands)) return;
+  append({
+    kind: 'round-set',
+    practice: practice.id,
+    round: set?.id ?? nanoid(10),
+    ordinal,
+    ...said,
+  });
+}

@@ -1,0 +1,31 @@
+import type { Pair } from '../core/entry.ts';
+import { meetingsOf } from '../core/meetings.ts';
+import type { Pairing } from '../core/pair-cost.ts';
+import { proposeChange, proposePairs } from '../core/pair-proposal.ts';
+import { today } from './device/clock.ts';
+import { squad, summaries, wishes } from './ledger.ts';
+
+/**
+ * Who plays with whom by what the ledger knows: who has met lately, levels, and the coach's wishes.
+ * Loaded once players are here; until then, and where it cannot be, pairs are made in the order of
+ * their coming (see coming-round.ts).
+ */
+
+/** Pairs as they stood, changed for those who came and left; new ones where none stood. */
+export function pairsByHistory(
+  here: readonly string[],
+  before: readonly Pair[] | undefined,
+  played: ReadonlyMap<string, number> | undefined,
+): Pair[] | undefined {
+  const levels = [...squad.value.values()].flatMap(({ id, level }) =>
+    level === undefined ? [] : [[id, level] as const],
+  );
+  const pairing: Pairing = {
+    here,
+    levels: new Map(levels),
+    meetings: meetingsOf(summaries.value, today()),
+    wishes: wishes.value,
+    ...(played && { played }),
+  };
+  return (before ? proposeChange(pairing, before) : proposePairs(pairing))?.pairs;
+}
