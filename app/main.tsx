@@ -73,9 +73,10 @@ const RENEW_MS = 500;
 function renew(): void {
   effect(() => {
     if (!outOfDate.value) return;
-    setInterval(() => {
-      const runs = isRunning(currentRound(openPractice.value));
-      if (!runs && unsaved.value.size === 0) location.reload();
+    const looking = setInterval(() => {
+      if (isRunning(currentRound(openPractice.value)) || unsaved.value.size > 0) return;
+      clearInterval(looking);
+      location.reload();
     }, RENEW_MS);
   });
 }

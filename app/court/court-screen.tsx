@@ -3,6 +3,7 @@ import { currentPlan, currentRound } from '../actions.ts';
 import { openPractice } from '../ledger.ts';
 import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
+import { Messages } from '../parts/messages.tsx';
 import { go } from '../route.ts';
 import { words } from '../words/words.ts';
 import { BeforeRound } from './before-round.tsx';
@@ -27,6 +28,7 @@ function NoRound() {
     <>
       <main class="page">
         <h1>{done ? t.blockDone : t.title}</h1>
+        <Messages />
         <section class="part">
           <p>{done ? t.blockDoneNext : t.nothing}</p>
           {done && (
