@@ -9,6 +9,8 @@ export const Step = z.object({
   rounds: z.number().check(z.int(), z.minimum(1), z.maximum(10)),
   /** Whether the pairs stay together or turn before each of its rounds. */
   partners: z.enum(['keep', 'turn']),
+  /** Whether they turn before its first round, though they stay together for the others. */
+  renew: z.optional(z.boolean()),
   /** A set size other than the drill's own. */
   size: z.optional(z.number().check(z.int(), z.minimum(1), z.maximum(LARGEST_SIZE))),
 });
@@ -28,6 +30,10 @@ export type Plan = z.infer<typeof Plan>;
 export const USUAL_MINUTES = { least: 20, most: 30 } as const;
 
 export const emptyPlan: Plan = { steps: [], seconds: USUAL_SECONDS, changeover: 45 };
+
+/** Whether partners change before a round of a step, counted from 0. */
+export const partnersChange = ({ partners, renew }: Step, turn: number): boolean =>
+  partners === 'turn' || (renew === true && turn === 0);
 
 /** How many rounds are in the block. */
 export const plannedRounds = (plan: Plan): number =>

@@ -62,9 +62,10 @@ export function courtMarkers(lanes: readonly Drill[]): Place[] {
   return places;
 }
 
-/** A marker that would be moved by less than a hand's breadth stays. */
+/** A marker that would be moved by less than a hand's breadth, along the net or across it, stays. */
 const HAND = 0.1;
-export const isSame = (a: Place, b: Place): boolean => Math.hypot(a.x - b.x, a.y - b.y) < HAND;
+export const isSame = (a: Place, b: Place): boolean =>
+  Math.abs(a.x - b.x) < HAND && Math.abs(a.y - b.y) < HAND;
 
 /** Whether a ball of one drill crosses, or touches, the path of a ball of the other on the ground. */
 export const flightsCross = (one: Drill, other: Drill): boolean =>

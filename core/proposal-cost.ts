@@ -28,6 +28,8 @@ export const weights = {
   evenly: 0.25,
   /** A round in which everyone waits for a free court. */
   waiting: 8,
+  /** A drill to which nobody comes for want of courts. */
+  leftOut: 40,
   /** All pairs having had one of two unlike roles once more than the other, for want of courts or rounds. */
   oneRole: 10,
   /** A round of nothing but strokes that everyone struck today. */
@@ -97,7 +99,6 @@ export function pricesOf(
   const present = families.filter((family) => drills.some((drill) => drill.family === family));
   // Where not every family fits, one is left out for no longer than the others make it wait.
   const longestWait = Math.ceil(present.length / rounds);
-  const isShort = rounds <= present.length;
   const onCourt = Math.max(1, Math.ceil(pairs / (courts ?? Math.max(1, pairs))));
   const lanes = drills.map((drill) => lanesOn(drill, size));
   const markers = lanes.map((all) => courtMarkers(all.slice(0, onCourt)));
@@ -111,18 +112,24 @@ export function pricesOf(
       return counts.map((n) => exact(weight / (n + 1) + (n === 0 ? weights.missing * waited : 0)));
     }),
     step: drills.map((drill, at) => {
-      const slots = courts === undefined ? pairs : courts * lanes[at]!.length;
-      const waiting = pairs > slots ? 1 - slots / pairs : 0;
-      const round = weights.stroke * (1 - strokesOverdue(drill, due)) + weights.waiting * waiting;
+      const slots = courts === undefined ? pairs : Math.min(pairs, courts * lanes[at]!.length);
       const once =
         weights.drill * (1 - due.drillOverdue(drill.id)) +
         (isRepeat(drill, drills, due) ? weights.repeat : 0);
+      const round =
+        weights.stroke * (1 - strokesOverdue(drill, due)) +
+        weights.waiting * shareWithout(slots, pairs);
       const unlike = rolesDiffer(drill);
       return counts.map((n) => {
-        const odd = oddShare(n, pairs, slots);
-        const roles = n % 2 === 0 || isShort ? weights.oneRole * odd : weights.roles;
-        const extra = weights.again * Math.max(0, n - 2);
-        return exact(once + n * round + extra + (unlike ? roles : 0));
+        const isOdd = n % 2 === 1 && rounds > present.length;
+        const roles = isOdd ? weights.roles : weights.oneRole * oddShare(n, pairs, slots);
+        return exact(
+          once +
+            n * round +
+            weights.again * Math.max(0, n - 2) +
+            weights.leftOut * shareWithout(n * slots, pairs) +
+            (unlike ? roles : 0),
+        );
       });
     }),
     move: markers.map((from) => markers.map((to) => weights.marker * markersMoved(from, to))),
@@ -159,12 +166,15 @@ const isRepeat = ({ id, family }: Drill, drills: readonly Drill[], { lastDrills 
   lastDrills.has(id) &&
   drills.some((drill) => drill.family === family && !lastDrills.has(drill.id));
 
+/** The share of pairs for whom so many places are not enough. */
+const shareWithout = (places: number, pairs: number) => (places < pairs ? 1 - places / pairs : 0);
+
 /**
  * The share of pairs that play an odd number of so many rounds, where those who have played least
  * turn in first.
  */
 function oddShare(rounds: number, pairs: number, slots: number): number {
-  if (slots >= pairs) return rounds % 2;
+  if (slots === pairs) return rounds % 2;
   const least = Math.floor((rounds * slots) / pairs);
   const withOneMore = rounds * slots - least * pairs;
   return (least % 2 === 0 ? withOneMore : pairs - withOneMore) / pairs;

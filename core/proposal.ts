@@ -58,8 +58,9 @@ export const roundsThatFit = (minutes: number, seconds: number, changeover: numb
 
 /**
  * The block that costs least for those who are here (see proposal-cost.ts), out of all that fill
- * the time: as many rounds as fit, at most twelve. Drills with two unlike roles keep their pairs,
- * so that the roles turn; the others turn partners. The same ledger gives the same proposal.
+ * the time: as many rounds as fit, at most twelve. Partners change with every drill, and with every
+ * round of it unless its roles are unlike: then the roles turn instead. The same ledger gives the
+ * same proposal.
  *
  * @param minutes for the whole block; what remains is less than a round with its changeover
  * @param seconds of a round; `changeover`: from a horn to the next start
@@ -114,7 +115,10 @@ export function proposeBlock({
     const before = found.block[at - 1];
     const drillDays = due.drillDays(chosen.id);
     return {
-      step: { drill: chosen.id, rounds, partners: rolesDiffer(chosen) ? 'keep' : 'turn' },
+      step: {
+        ...{ drill: chosen.id, rounds },
+        ...(rolesDiffer(chosen) ? { partners: 'keep', renew: true } : { partners: 'turn' }),
+      },
       family: chosen.family,
       reason: reasonFor(chosen, due, today),
       ...(drillDays !== undefined && { drillDays }),

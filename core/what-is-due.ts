@@ -1,4 +1,4 @@
-import type { Family, Stroke } from './drill.ts';
+import { type Family, families, type Stroke, strokes } from './drill.ts';
 import { daysBetween } from './exchange/week.ts';
 import { type LastPractised, lastPractised, roundsUntil } from './figures/last-practised.ts';
 import type { Summary } from './summary.ts';
@@ -55,11 +55,17 @@ export function whatIsDue(
   const share = (date: string | undefined) =>
     date === undefined ? 1 : Math.min(1, daysBetween(date, today) / LONGEST_DAYS);
 
+  const overdue = new Map(
+    [...families, ...strokes].map((what: Family | Stroke) => [
+      what,
+      asked.reduce((sum, last) => sum + share(lastOf(last, what)), 0) / asked.length,
+    ]),
+  );
+
   return {
     squad,
     here: own,
-    overdue: (what) =>
-      asked.reduce((sum, last) => sum + share(lastOf(last, what)), 0) / asked.length,
+    overdue: (what) => overdue.get(what)!,
     overdueFor: (player, what) => share(lastOf(lastFor(player), what)),
     drillDays: (drill) => {
       const date = drillDates.get(drill);
@@ -77,6 +83,9 @@ export function whatIsDue(
   };
 }
 
+const isFamily = (what: Family | Stroke): what is Family =>
+  (families as readonly string[]).includes(what);
+
 /** The date of a family or stroke. */
-export const lastOf = (last: LastPractised, what: Family | Stroke): string | undefined =>
-  ({ ...last.families, ...last.strokes })[what];
+const lastOf = ({ families, strokes }: LastPractised, what: Family | Stroke): string | undefined =>
+  isFamily(what) ? families[what] : strokes[what];

@@ -3,8 +3,10 @@ import { describe, expect, test } from 'vitest';
 import {
   emptyPlan,
   Plan,
+  partnersChange,
   plannedMinutes,
   plannedRounds,
+  Step,
   standsToUsual,
   stepAt,
 } from '../../core/block.ts';
@@ -85,5 +87,27 @@ describe('the step of a round', () => {
         expect(walked).toEqual(spelt);
       }),
     );
+  });
+});
+
+describe('partners', () => {
+  const changes = (step: Partial<Step>) =>
+    [0, 1, 2].map((turn) =>
+      partnersChange({ drill: 'lob', rounds: 3, partners: 'keep', ...step }, turn),
+    );
+
+  test('change before every round where they turn, and never where they stay', () => {
+    expect(changes({ partners: 'turn' })).toEqual([true, true, true]);
+    expect(changes({})).toEqual([false, false, false]);
+  });
+
+  test('change before the first round only where they are new and then stay', () => {
+    expect(changes({ renew: true })).toEqual([true, false, false]);
+    expect(changes({ renew: false })).toEqual([false, false, false]);
+  });
+
+  test('that are new are read as they were planned', () => {
+    const step: Step = { drill: 'lob', rounds: 2, partners: 'keep', renew: true };
+    expect(Step.parse(step)).toEqual(step);
   });
 });

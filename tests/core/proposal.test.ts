@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { Plan, plannedMinutes, plannedRounds } from '../../core/block.ts';
+import { Plan, partnersChange, plannedMinutes, plannedRounds } from '../../core/block.ts';
 import { families, termsOf } from '../../core/drill.ts';
 import { clearLanes, courtMarkers } from '../../core/lanes.ts';
 import {
@@ -103,9 +103,11 @@ describe('the block that is proposed', () => {
   test('gives both players of a pair both roles: an even number of rounds with the same partner', () => {
     for (const at of anyCases) {
       const { plan } = ask({ ...at, minutes: Math.max(at.minutes, 13) })!;
-      for (const { drill, rounds, partners } of plan.steps) {
-        expect(partners).toBe(rolesDiffer(drillNamed(drill)) ? 'keep' : 'turn');
-        if (partners === 'keep') expect(rounds % 2).toBe(0);
+      for (const step of plan.steps) {
+        const unlike = rolesDiffer(drillNamed(step.drill));
+        expect(step.partners).toBe(unlike ? 'keep' : 'turn');
+        if (unlike) expect(step.rounds % 2).toBe(0);
+        expect(partnersChange(step, 0)).toBe(true);
       }
     }
   });
