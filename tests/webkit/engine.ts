@@ -68,7 +68,12 @@ export default async function setup(project: TestProject): Promise<(() => Promis
     if (isRunning(driver) && driver.pid) process.kill(-driver.pid);
     screen.kill();
   };
-  process.once('exit', end);
+  const clear = () =>
+    rmSync(home, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
+  process.once('exit', () => {
+    end();
+    clear();
+  });
 
   const address = `http://127.0.0.1:${port}`;
   await answers(address);
@@ -77,7 +82,7 @@ export default async function setup(project: TestProject): Promise<(() => Promis
     const ended = [driver, screen].filter(isRunning).map((child) => once(child, 'exit'));
     end();
     await Promise.all(ended);
-    rmSync(home, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
+    clear();
   };
 }
 

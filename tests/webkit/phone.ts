@@ -85,10 +85,10 @@ export class Phone {
     return this.driver.wait(condition, LIMIT_MS + after);
   }
 
-  /** The text in the first element of a selector. */
-  async text(selector: string): Promise<string> {
+  /** The text in the first element of a selector; nothing where there is none. */
+  text(selector: string): Promise<string> {
     // The driver's own reading leaves out what `overflow: hidden` could cut.
-    return this.run('return arguments[0].innerText', await this.see(selector));
+    return this.run(`return document.querySelector(arguments[0])?.innerText ?? ''`, selector);
   }
 
   /** Waits until that text holds another one. */

@@ -13,6 +13,7 @@ export default defineConfig({
     fileParallelism: false,
     testTimeout: 180_000,
     hookTimeout: 60_000,
+    expect: { poll: { timeout: 20_000 } },
     reporters: ['verbose', ['json', { outputFile: '.cache/webkit-tests.json' }]],
   },
 });
