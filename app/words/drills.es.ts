@@ -5,8 +5,8 @@ import type { StarterDrillId } from '../../core/starter-drills.ts';
 export const drills: Record<StarterDrillId, DrillText & { setup: string }> = {
   'mini-rally': {
     name: 'Mini peloteo',
-    intention: 'Despertar ojos, pies y tacto, cuatro parejas juntas, con bolas cortas y bajas.',
-    cue: 'Golpe lento y final largo.',
+    intention: 'Despertar ojos, pies y tacto, cuatro parejas a la vez, con bolas cortas y bajas.',
+    cue: 'Gesto lento y final largo.',
     roles: ['Peloteo', 'Peloteo'],
     setup:
       'Marcadores de carril sobre las dos líneas de saque, a 2,74 m de la línea central, para cuatro parejas.',
@@ -14,7 +14,7 @@ export const drills: Record<StarterDrillId, DrillText & { setup: string }> = {
   'cross-court-deuce': {
     name: 'Cruzado, lado de iguales',
     intention:
-      'Dominar la dirección más segura: por el centro de la red, su parte más baja, y en diagonal, donde la pista es más larga.',
+      'Dominar la dirección más segura: por el centro de la red, su parte más baja, y en diagonal, donde la cancha es más larga.',
     cue: 'Apunta alto, por el centro de la red.',
     roles: ['Fondo', 'Fondo'],
     setup:
@@ -30,10 +30,10 @@ export const drills: Record<StarterDrillId, DrillText & { setup: string }> = {
       'Marcadores de recuperación 0,50 m tras las líneas de fondo, a 0,60 m de la marca central, en el lado en que se juega.',
   },
   'half-court-rally': {
-    name: 'Peloteo a media pista',
+    name: 'Peloteo a media cancha',
     intention:
       'Mantener la bola recta en la propia mitad, para que el paralelo sea una elección y no una apuesta.',
-    cue: 'Atraviesa la bola, hacia tu pareja.',
+    cue: 'Acompaña la bola hacia tu compañero.',
     roles: ['Fondo', 'Fondo'],
     setup:
       'Marcadores de carril en la prolongación de la línea central, a 9,00 m de la red, en los dos lados.',
@@ -75,8 +75,7 @@ export const drills: Record<StarterDrillId, DrillText & { setup: string }> = {
   },
   'deep-past-the-markers': {
     name: 'Profundas tras la marca',
-    intention:
-      'Hacer retroceder a quien está enfrente con profundidad y altura, en lugar de fuerza.',
+    intention: 'Hacer retroceder al compañero con profundidad y altura, en lugar de fuerza.',
     cue: 'Levántala: dos raquetas por encima de la red.',
     roles: ['Fondo', 'Fondo'],
     setup:
@@ -85,7 +84,7 @@ export const drills: Record<StarterDrillId, DrillText & { setup: string }> = {
   'wide-past-the-markers': {
     name: 'Abiertas tras la marca',
     intention:
-      'Abrir la pista con un ángulo cruzado que saque a quien está enfrente más allá de la línea lateral.',
+      'Abrir la cancha con un ángulo cruzado que saque al compañero más allá de la línea lateral.',
     cue: 'Cepilla la bola por fuera.',
     roles: ['Fondo', 'Fondo'],
     setup:
@@ -109,10 +108,10 @@ export const drills: Record<StarterDrillId, DrillText & { setup: string }> = {
       'Marcadores de recuperación a 2,40 m de la red y a 1,37 m de la línea central, en los dos lados.',
   },
   'baseline-to-net': {
-    name: 'Del fondo a la red',
+    name: 'Fondo y red',
     intention:
       'Bloquear volea tras volea con profundidad, mientras desde el fondo llega una bola fácil de volear.',
-    cue: 'Da un saltito de apoyo cuando golpee tu pareja.',
+    cue: 'Split step cada vez que golpee tu compañero.',
     roles: ['Fondo', 'Red'],
     setup:
       'Marcador de recuperación a 3,20 m de la red y a 2,00 m de la línea central, para quien está en la red.',
@@ -120,8 +119,8 @@ export const drills: Record<StarterDrillId, DrillText & { setup: string }> = {
   'volleys-left-and-right': {
     name: 'Voleas a los dos lados',
     intention:
-      'Dirigir la volea a un lado y al otro con los hombros, y hacer correr a quien está enfrente sin perder la bola.',
-    cue: 'Gira los hombros y luego cruza el paso.',
+      'Dirigir la volea a un lado y al otro con los hombros, y hacer correr al compañero sin perder la bola.',
+    cue: 'Gira los hombros y luego cruza el pie.',
     roles: ['Fondo', 'Red'],
     setup:
       'Marcador de recuperación sobre la línea central, a 3,20 m de la red; marcador de recuperación 0,50 m tras la línea de fondo, ante la marca central.',
@@ -129,8 +128,8 @@ export const drills: Record<StarterDrillId, DrillText & { setup: string }> = {
   'approach-pass-volley': {
     name: 'Subida, passing, volea',
     intention:
-      'Subir detrás de una bola profunda en paralelo, cerrar la red y volear a la pista abierta.',
-    cue: 'Salto de apoyo antes del passing, y a moverse.',
+      'Subir detrás de una bola profunda en paralelo, cerrar la red y volear al espacio libre.',
+    cue: 'Split step antes del passing, y a moverse.',
     roles: ['Ataque', 'Passing'],
     setup:
       'Marcador de salida a 8,20 m de la red y a 2,00 m de la línea central; marcador de recuperación a 3,20 m de la red y a 1,20 m de la línea central.',
@@ -147,8 +146,8 @@ export const drills: Record<StarterDrillId, DrillText & { setup: string }> = {
   'lob-and-overhead': {
     name: 'Globo y remate',
     intention:
-      'Dar un globo alto pero alcanzable, y rematarlo con control a la misma mitad de la pista.',
-    cue: 'Ponte de lado y señala la bola con la mano.',
+      'Tirar un globo alto pero alcanzable, y rematarlo con control a la misma mitad de la cancha.',
+    cue: 'Ponte de lado y señala la bola con la mano libre.',
     roles: ['Globo', 'Remate'],
     setup:
       'Marcador de recuperación a 3,20 m de la red y a 2,00 m de la línea central; marcador de salida 1,00 m tras la línea de fondo, a 2,00 m de la marca central.',
@@ -156,7 +155,7 @@ export const drills: Record<StarterDrillId, DrillText & { setup: string }> = {
   'volley-then-overhead': {
     name: 'Volea y luego remate',
     intention:
-      'Estar a punto en la red para las dos respuestas, primero la bola baja y enseguida la alta.',
+      'Estar listo en la red para las dos respuestas, primero la bola baja y enseguida la alta.',
     cue: 'Atrasa primero el pie del lado de la raqueta.',
     roles: ['Fondo', 'Red'],
     setup:
@@ -166,7 +165,7 @@ export const drills: Record<StarterDrillId, DrillText & { setup: string }> = {
     name: 'La subida completa',
     intention:
       'Jugar todo el ataque en la red de una vez: aproximación, volea, respuesta al globo y remate para cerrar.',
-    cue: 'Párate en equilibrio antes de cada golpe.',
+    cue: 'Frena en equilibrio antes de cada golpe.',
     roles: ['Ataque', 'Defensa'],
     setup:
       'Marcador de salida a 8,20 m de la red y a 2,00 m de la línea central; marcador de recuperación sobre la línea central, a 3,20 m de la red.',
@@ -174,7 +173,7 @@ export const drills: Record<StarterDrillId, DrillText & { setup: string }> = {
   'back-to-the-lobber': {
     name: 'Globo, remate y otra vez',
     intention:
-      'Colocar el remate donde la pareja pueda volver a tirar un globo, porque el control va antes que la potencia.',
+      'Colocar el remate donde el compañero pueda volver a tirar un globo, porque el control va antes que la potencia.',
     cue: 'Golpea la bola en lo más alto.',
     roles: ['Globo', 'Remate'],
     setup:
@@ -207,36 +206,36 @@ export const drills: Record<StarterDrillId, DrillText & { setup: string }> = {
       'Marcadores de objetivo a 8,60 m de la red, en los dos lados, en la prolongación de la línea central y sobre la línea lateral de individuales.',
   },
   'second-serve-deep-return': {
-    name: 'Segundo saque, resto largo',
+    name: 'Segundo saque y devolución',
     intention:
-      'Confiar en el segundo saque, y restarlo profundo al centro, donde quien saca no tiene ángulo.',
+      'Confiar en el segundo saque, y devolverlo profundo al centro, donde quien saca no tiene ángulo.',
     cue: 'Cepilla la bola por detrás, hacia arriba.',
-    roles: ['Saque', 'Resto'],
+    roles: ['Saque', 'Devolución'],
     setup:
-      'Marcadores de objetivo a 7,40 m de la red y a 2,00 m de la línea central, a un lado y al otro, para el resto profundo.',
+      'Marcadores de objetivo a 7,40 m de la red y a 2,00 m de la línea central, a un lado y al otro, para la devolución profunda.',
   },
   'serve-return-next': {
-    name: 'Saque, resto y siguiente',
+    name: 'Saque, devolución y una más',
     intention:
-      'Encadenar las tres bolas con que empieza la mayoría de los puntos: saque, resto y siguiente golpe de quien saca.',
-    cue: 'Ponte a punto otra vez en cuanto caigas.',
-    roles: ['Saque', 'Resto'],
+      'Encadenar las tres bolas con que empieza la mayoría de los puntos: saque, devolución y siguiente golpe de quien saca.',
+    cue: 'Prepárate otra vez en cuanto caigas.',
+    roles: ['Saque', 'Devolución'],
     setup:
       'Marcadores de recuperación 0,50 m tras las líneas de fondo, en la prolongación de la marca central.',
   },
   'wide-serve-four-balls': {
     name: 'Saque abierto y tres más',
     intention:
-      'Sacar abierto para abrir la pista, jugar al espacio y sostener el peloteo desde ahí.',
+      'Sacar abierto para abrir la cancha, jugar al espacio y sostener el peloteo desde ahí.',
     cue: 'Golpea hacia arriba y luego hacia el objetivo.',
-    roles: ['Saque', 'Resto'],
+    roles: ['Saque', 'Devolución'],
     setup:
       'Marcador de objetivo sobre la línea de saque, a 1,50 m de la línea lateral de individuales, en el cuadro del saque.',
   },
   'serves-to-the-middle': {
-    name: 'Saques al centro',
+    name: 'Saques a la T',
     intention:
-      'Sacar al centro, por la parte baja de la red, mientras la pareja atrapa la bola y saca de vuelta.',
+      'Sacar a la T, por la parte baja de la red, mientras el compañero atrapa la bola y saca de vuelta.',
     cue: 'Lanza la bola siempre igual, con el brazo estirado.',
     roles: ['Saque', 'Saque'],
     setup:
@@ -245,9 +244,9 @@ export const drills: Record<StarterDrillId, DrillText & { setup: string }> = {
   'straight-serves': {
     name: 'Saques rectos',
     intention:
-      'Sacar muchas bolas con un ritmo fácil, de frente, dentro de la propia mitad de la pista.',
+      'Sacar muchas bolas con un ritmo fácil, de frente, dentro de la propia mitad de la cancha.',
     cue: 'Brazo lento al subir, rápido al golpear.',
-    roles: ['Saque', 'Resto'],
+    roles: ['Saque', 'Devolución'],
     setup:
       'Marcadores de carril en la prolongación de la línea central, a 9,00 m de la red, en los dos lados.',
   },
@@ -255,17 +254,17 @@ export const drills: Record<StarterDrillId, DrillText & { setup: string }> = {
     name: 'Saque y volea',
     intention:
       'Seguir el saque hasta la línea de saque, frenar en equilibrio y jugar profunda la primera volea.',
-    cue: 'Cae dentro de la pista y sigue adelante.',
-    roles: ['Saque', 'Resto'],
+    cue: 'Cae dentro de la cancha y sigue adelante.',
+    roles: ['Saque', 'Devolución'],
     setup:
-      'Marcador de recuperación sobre la línea de saque, a 0,60 m de la línea central, para el salto de apoyo.',
+      'Marcador de recuperación sobre la línea de saque, a 0,60 m de la línea central, para el split step.',
   },
   'return-and-come-in': {
-    name: 'Resto y subida',
-    intention: 'Tomar pronto un segundo saque, restar en paralelo y seguir la bola hasta la red.',
+    name: 'Devolución y subida',
+    intention: 'Tomar pronto un segundo saque, devolver en paralelo y seguir la bola hasta la red.',
     cue: 'Golpe corto, el peso hacia delante.',
-    roles: ['Saque', 'Resto'],
+    roles: ['Saque', 'Devolución'],
     setup:
-      'Marcador de recuperación a 3,20 m de la red y a 1,40 m de la línea central, para quien resta.',
+      'Marcador de recuperación a 3,20 m de la red y a 1,40 m de la línea central, para quien devuelve.',
   },
 };
