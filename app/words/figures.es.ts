@@ -1,0 +1,273 @@
+import type { FigureWords } from './figure-words.ts';
+import { at, formats } from './format.ts';
+
+/** Spanish, for the screens of figures only; which word stands for which is told with the app's. */
+
+const { number, tenths, hundredths, percent, shortDay, isOne, count } = formats('es');
+
+const rate = (n: number) => (n < 10 ? hundredths : tenths).format(n);
+const times = (n: number) =>
+  Number.isFinite(n) ? hundredths.format(n) : 'un número desconocido de';
+
+export const figures: FigureWords = {
+  number: (n) => number.format(n),
+  rounded: (n) => number.format(Math.round(n)),
+  rate,
+  seconds: (n) => `${hundredths.format(n)} s`,
+  percent: (share) => percent.format(share),
+  shortDate: (date) => shortDay.format(at(date)),
+  span: (low, high) => `(de ${low} a ${high})`,
+  notKnown: 'aún no se sabe',
+
+  close: 'Cerrar',
+
+  atLeast: 'al menos',
+  about: 'unos',
+  beingWorkedOut: (rounds) =>
+    `Todavía se están calculando todos los golpes de ${count(rounds, 'ronda de una pareja', 'rondas de parejas')}. Aparecen solos.`,
+  afterSettle: 'Todos los golpes de la última ronda aparecen cuando esté revisada.',
+  doubted: (rounds) =>
+    `${count(rounds, 'ronda tiene', 'rondas tienen')} más series de las que permite el reloj: comprobar el recuento.`,
+
+  comesBack: 'Bolas que vuelven',
+  meetsTarget: 'Bolas en el objetivo',
+  onTarget: 'en el objetivo',
+  trendWords: {
+    rising: 'sube',
+    steady: 'estable',
+    falling: 'baja',
+    unclear: 'aún no está claro',
+    'too-few': 'aún son pocos',
+  },
+  practices: (n) => count(n, 'entrenamiento', 'entrenamientos'),
+  noPoint: 'Todavía no hay ningún entrenamiento con una estimación.',
+  plot: (practices, low, high) =>
+    `${count(practices, 'entrenamiento', 'entrenamientos')}, de ${low} a ${high}`,
+  sized: {
+    'in-a-row': (size) => `${number.format(size)} seguidas`,
+    'in-total': (size) => `${number.format(size)} en total`,
+    sequence: (size) => `secuencia de ${number.format(size)}`,
+    'on-target': () => 'en el objetivo',
+  },
+
+  player: {
+    byKind: 'Por tipo de trabajo',
+    trends: 'A lo largo de los entrenamientos',
+    trendsNote:
+      'Cada punto es un entrenamiento: cuántas de las bolas volvieron, o dieron en el objetivo.',
+  },
+
+  review: {
+    title: 'Análisis',
+    open: 'Análisis del grupo',
+    openPlayer: (name) => `Análisis de ${name}`,
+    toSquad: 'Ir al grupo',
+    nothing: 'Todavía no se jugó ninguna ronda. Las cifras aparecen aquí después de la primera.',
+    notHere: 'Este jugador no está en este teléfono.',
+    nothingOf: (name) => `${name} todavía no jugó ninguna ronda.`,
+    noneInSpan: 'En estas semanas no se jugó ninguna ronda.',
+    span: 'Semanas que se miran',
+    weeks: (weeks) => count(weeks, 'semana', 'semanas'),
+    spanIs: (first, last) => `del ${first} al ${last}`,
+    players: 'Jugadores',
+    playersNote: 'En el orden del grupo. No se clasifica a nadie.',
+    byKind: 'Por tipo de trabajo',
+    byDrill: 'Por ejercicio',
+    byKindNote: 'De una pareja: lo que dos jugadores hacen juntos en un minuto de tiempo en juego.',
+    byKindNoteOwn: 'Aquello en lo que participó este jugador, con todos sus compañeros.',
+    setsPerMinute: 'Series por minuto',
+    touchesPerMinute: 'Golpes por minuto',
+    touches: 'Golpes',
+    change: 'Comparado con las semanas anteriores',
+    changeNote: (weeks) =>
+      isOne(weeks)
+        ? 'La última semana junto a la anterior, en los mismos ejercicios y tamaños.'
+        : `Las últimas ${number.format(weeks)} semanas junto a las ${number.format(weeks)} anteriores, en los mismos ejercicios y tamaños.`,
+    changeIs: (ratio, low, high) =>
+      `${times(ratio)} veces las series (de ${times(low)} a ${times(high)} veces)`,
+    changeWords: { more: 'más que antes', fewer: 'menos que antes', open: 'sin cambio claro' },
+    noChange:
+      'Nada que comparar: uno de los dos periodos no tiene ninguna ronda, o ninguna serie, del mismo trabajo.',
+    trends: 'A lo largo de los entrenamientos',
+    trendsNote:
+      'Todos los entrenamientos, cada uno un punto. La palabra dice lo que los puntos permiten decir.',
+    partners: 'Lo que aporta cada jugador',
+    partnersNote:
+      'Un recuento es de dos. Esto es lo que aporta cada uno en las últimas ocho semanas: series por minuto con un compañero medio. Primero hay que mirar el intervalo entero; donde dos intervalos se solapan, no se ve ninguna diferencia. Sirve para elegir parejas, y no juzga a nadie.',
+    partnerRate: (low, high) => `de ${low} a ${high} series por minuto`,
+    partnerMiddle: (rate) => `lo más probable, ${rate}`,
+    noDifference: (rate) =>
+      `Todavía no se puede ver ninguna diferencia entre jugadores. Con cualquier compañero, unas ${rate} series por minuto.`,
+    noRecords: 'En estas ocho semanas no se hizo ninguna serie de la que se pueda deducir.',
+    neverParted: (player, partner) =>
+      `${player} jugó solo con ${partner}: no se puede saber de quién son las series.`,
+    neverPartedBoth: (one, other) =>
+      `${one} y ${other} nunca se separaron: no se puede saber de quién son las series.`,
+    groups: (groups) =>
+      `Estos nunca jugaron juntos, así que no se pueden comparar: ${groups.join(' / ')}.`,
+    classes: (classes) => `Estos solo se pueden comparar entre sí: ${classes.join(' / ')}.`,
+    onTargetOwn: 'Las bolas en el objetivo no entran: ya son de cada jugador.',
+    squadNote: 'Para el entrenador. No enseñar a los jugadores.',
+  },
+
+  block: {
+    title: 'El bloque en cifras',
+    touches: 'golpes de todos',
+    sets: (sets) => count(sets, 'serie', 'series'),
+  },
+
+  size: {
+    fit: 'Tamaños para estas parejas',
+    line: (names, size, expected, larger, smaller) =>
+      `${names}: ${size} seguidas darían unas ${rate(expected)} series (${size + 1}: ${rate(larger)}, ${size - 1}: ${rate(smaller)})`,
+    apart: 'según sus rondas con otros',
+    unknown: (names) => `${names}: aún no se sabe, no jugaron este ejercicio.`,
+    set: (size) => `Poner ${size}`,
+    own: (size) => `Volver a ${size}, lo propio del ejercicio`,
+    now: (size) => `Ahora ${size} seguidas.`,
+    none: 'Ninguna serie en esta ronda.',
+    many: (sets) => `${count(sets, 'serie', 'series')} en esta ronda.`,
+    instead: (size, expected) => `${size} seguidas darían unas ${rate(expected)}.`,
+    next: (size) => `Usar ${size} desde la siguiente ronda`,
+    taken: (size) => `Desde la siguiente ronda son ${size}.`,
+  },
+
+  tempo: {
+    title: 'Medir el ritmo',
+    of: (drill) => `Ritmo en ${drill}`,
+    noPractice: 'Se mide dentro de un entrenamiento. Decir antes en Hoy quién está.',
+    tempo: 'De golpe a golpe',
+    tempoFor:
+      'Diez toques afinan el número de todos los golpes: nada lo falsea tanto como un ritmo equivocado.',
+    tempoHow: 'Tocar al compás de diez golpes de un peloteo cualquiera de este ejercicio.',
+    tempoTap: 'Tocar en cada golpe',
+    refeed: 'De un fallo al siguiente golpe',
+    refeedFor:
+      'Afina el número de todos los golpes: después del ritmo, lo que más lo falsea es el tiempo de poner otra bola.',
+    refeedHow: 'Tocar en un fallo, y otra vez en el siguiente golpe. Cinco veces.',
+    missTap: 'Tocar en el fallo',
+    hitTap: 'Ahora, en el siguiente golpe',
+    tapped: (taps, of) => `${number.format(taps)} de ${number.format(of)}`,
+    known: (seconds) => `Conocido: ${seconds}. Una medición nueva lo sustituye.`,
+    usual: 'Todavía sin medir: se toma el tiempo usual de los juveniles.',
+    keep: 'Guardarlo',
+    kept: 'Guardado. Vale para todas las rondas de este ejercicio desde este entrenamiento.',
+    again: 'Otra vez',
+    why: {
+      gap: 'Un intervalo duró más del doble que los otros: faltó tocar un golpe, o se cortó el peloteo. Hay que repetirlo.',
+      fast: 'Eso es más rápido de lo que nadie golpea. Hay que repetirlo.',
+    },
+  },
+
+  explanations: {
+    counted: {
+      title: 'Golpes, al menos',
+      means: 'Las bolas que se golpearon con seguridad.',
+      from: 'Sale de las anotaciones: todas las series completas, y nada de una serie sin terminar.',
+      how: 'Series por los golpes que da el jugador en una serie del ejercicio.',
+    },
+    touches: {
+      title: 'Todos los golpes',
+      means:
+        'Cuántas bolas se golpearon de verdad, con un intervalo que contiene el número verdadero cuatro de cada cinco veces; el golpe que acaba en error cuenta, una bola a la que no se llega no.',
+      from: 'Sale de las series y sus tiempos, el tamaño de una serie, hasta dónde llegó la última, el tiempo en juego y el ritmo, donde se midió.',
+      how: 'Se pesan todas las maneras en que pudieron darse estas anotaciones según lo bien que encajan con el reloj; a cada jugador de una pareja le toca la mitad (quien siempre pone la bola tiene unos dos más), los intervalos de varias rondas se suman por sus cuadrados, y lo que más daño hace es un ritmo o un tiempo de poner otra bola equivocado.',
+    },
+    touchRate: {
+      title: 'Golpes por minuto',
+      means: 'Cuántas bolas se golpearon de verdad en un minuto de tiempo en juego.',
+      from: 'Sale de todos los golpes y del tiempo en juego.',
+      how: 'Lo uno dividido por lo otro; el intervalo es el de todos los golpes, que contiene el número verdadero cuatro de cada cinco veces.',
+    },
+    sets: {
+      title: 'Series',
+      means: 'Cuántas unidades de un ejercicio se completaron.',
+      from: 'Sale de las anotaciones, con lo que corrigió la revisión.',
+      how: 'Las anotaciones que cuentan, más y menos las correcciones; una serie cuenta para todos los que jugaron en ella.',
+    },
+    rate: {
+      title: 'Series por minuto',
+      means:
+        'Cuántas series se hicieron en un minuto de tiempo en juego, con un intervalo que contiene el ritmo a la larga 19 de cada 20 veces.',
+      from: 'Sale de las series y del tiempo en juego de las rondas en que se participó.',
+      how: 'Series divididas por minutos, con el intervalo exacto de Poisson (Garwood); series de distinto tamaño duran distinto, así que solo se comparan las del mismo tamaño.',
+    },
+    minutes: {
+      title: 'Minutos',
+      means: 'Cuánto tiempo corrió el reloj con la bola en juego.',
+      from: 'Sale del reloj de cada ronda, sin sus pausas.',
+      how: 'Se suman los relojes de las rondas; a un jugador de un trío le tocan dos tercios de una ronda.',
+    },
+    rounds: {
+      title: 'Rondas',
+      means: 'Cuántas rondas del ejercicio se jugaron.',
+      from: 'Sale de las rondas cuyo reloj se puso en marcha.',
+      how: 'Se cuenta cada una una vez, jueguen las parejas que jueguen.',
+    },
+    days: {
+      title: 'Días',
+      means: 'En cuántos días de la semana estuvo el jugador.',
+      from: 'Sale de quién se marcó como presente.',
+      how: 'Se cuenta cada fecha una vez, tenga los entrenamientos que tenga.',
+    },
+    usual: {
+      title: 'Lo usual',
+      means: 'Cuántas series hace este jugador en el mismo tiempo en un día usual.',
+      from: 'Sale de los entrenamientos anteriores del propio jugador, con el mismo ejercicio y tamaño.',
+      how: 'El valor central de sus series por minuto, por los minutos de hoy.',
+    },
+    best: {
+      title: 'Lo mejor',
+      means: 'Cuántas series haría este jugador en el mismo tiempo en su mejor día hasta ahora.',
+      from: 'Sale de los entrenamientos anteriores del propio jugador, con el mismo ejercicio y tamaño.',
+      how: 'El valor mayor de sus series por minuto, por los minutos de hoy.',
+    },
+    consistency: {
+      title: 'Bolas que vuelven',
+      means:
+        'De cien bolas, cuántas vuelven como pide el ejercicio, con un intervalo que lo contiene cuatro de cada cinco veces; se puede comparar entre tamaños de serie y duraciones de ronda, cosa que el número de series no permite.',
+      from: 'Sale de las mismas anotaciones y el mismo reloj que todos los golpes, y es de la pareja: de los dos jugadores juntos.',
+      how: 'El modelo de todos los golpes lo da para cada ronda, tomando cada bola de la ronda como igual de probable que vuelva; entre varias rondas se suma lo que cada una indica.',
+    },
+    target: {
+      title: 'Bolas en el objetivo',
+      means:
+        'De cien bolas, cuántas dan en el objetivo, con un intervalo que lo contiene cuatro de cada cinco veces.',
+      from: 'Sale de las bolas en el objetivo del propio jugador y del tiempo en juego.',
+      how: 'Bolas en el objetivo divididas por las bolas golpeadas en ese tiempo a este ritmo, que no se cuentan sino que se estiman.',
+    },
+    trend: {
+      title: 'La palabra de la tendencia',
+      means:
+        'Si mejora a lo largo de los entrenamientos, y si es más que suerte: sube, estable, baja, aún no está claro, o aún son pocos.',
+      from: 'Sale de cuántas bolas volvieron en cada entrenamiento; cada entrenamiento es un punto, sean cuales sean sus ejercicios, así que un ejercicio más difícil parece una bajada.',
+      how: 'La mediana de todas las pendientes entre dos puntos (Theil y Sen) y la prueba de Mann-Kendall: sube o baja exige seis entrenamientos y menos de una posibilidad en diez de que sea suerte; estable, un intervalo de menos de cinco en cien en cuatro semanas.',
+    },
+    change: {
+      title: 'Comparado con antes',
+      means:
+        'Cuántas veces se hicieron las series de las semanas anteriores en el mismo tiempo, con un intervalo que lo contiene 19 de cada 20 veces; 1 es ningún cambio.',
+      from: 'Sale de las series y el tiempo en juego del jugador en los dos periodos.',
+      how: 'La razón de los dos ritmos con su intervalo exacto (Clopper y Pearson); un minuto cuenta según lo que hace en él todo el grupo con el mismo ejercicio y tamaño, para que un bloque más fácil no parezca un progreso.',
+    },
+    partner: {
+      title: 'Con un compañero medio',
+      means:
+        'Cuántas series por minuto haría este jugador con un compañero medio, como intervalo que lo contiene 19 de cada 20 veces, o algo menos mientras haya pocos entrenamientos.',
+      from: 'Sale de las series y los minutos de todas las parejas de las últimas ocho semanas en este tipo de trabajo.',
+      how: 'Las series de una pareja se toman como el ritmo del ejercicio por lo que aporta cada uno de los dos (regresión de Poisson), acercado a la media del grupo tanto como piden las pocas rondas.',
+    },
+    size: {
+      title: 'Tamaño de la serie',
+      means: 'Cuánto debería durar una serie para que salgan unas cuatro en una ronda.',
+      from: 'Sale de cuántas bolas de esta pareja vuelven en este ejercicio, y del ritmo.',
+      how: 'Para cada tamaño de 2 a 30 se calculan las series que cabe esperar, sobre todo lo que es posible para esta pareja, y se toma el más cercano a cuatro.',
+    },
+    practices: {
+      title: 'Entrenamientos',
+      means: 'En cuántos entrenamientos se apoya la palabra.',
+      from: 'Sale de los entrenamientos en que se hizo este tipo de trabajo.',
+      how: 'Se cuenta cada uno una vez.',
+    },
+  },
+};

@@ -1,0 +1,107 @@
+import { formats } from './format.ts';
+import type { PlanningWords } from './planning-words.ts';
+
+/** Spanish, for the screens that plan; which word stands for which is told with the app's. */
+
+const { number, count } = formats('es');
+
+const ago = (days: number) => `hace ${count(days, 'día', 'días')}`;
+
+export const planning: PlanningWords = {
+  coverage: {
+    title: 'Lo trabajado',
+    whose: 'De quién',
+    squad: 'Todo el grupo',
+    of: (whose) => `Golpes en series completas, ${whose}, por semana`,
+    ofSquad: 'todo el grupo',
+    line: 'Trabajado',
+    week: (week) => `S${number.format(week)}`,
+    weekLong: (week) => `Semana ${number.format(week)}`,
+    days: 'Hace días',
+    strokes: {
+      groundstroke: 'Golpe de fondo',
+      volley: 'Volea',
+      overhead: 'Remate',
+      lob: 'Globo',
+      serve: 'Saque',
+      return: 'Devolución',
+    },
+    never: 'nunca',
+    due: { no: '', overdue: 'con retraso', 'long-overdue': 'con mucho retraso' },
+    noRound: 'sin entrenamiento',
+    cell: (line, week, touches) =>
+      `${line}, semana ${number.format(week)}: ${count(touches, 'golpe', 'golpes')}`,
+    key: (after, long) =>
+      `▲ más de ${number.format(after)} días sin ello; ▲▲ sobre fondo oscuro, más de ${number.format(long)}. Una casilla vacía es una semana sin entrenamiento.`,
+    behind: 'Las rondas de donde sale',
+    touch: 'Tocar un número para ver las rondas de donde sale.',
+    none: 'Ninguna ronda de esto en esta semana.',
+    touches: (touches) => count(touches, 'golpe', 'golpes'),
+    nothing: 'Todavía no se trabajó nada. Se llena a medida que se juegan rondas.',
+  },
+  propose: {
+    title: 'Proponer un bloque',
+    minutes: 'Minutos',
+    why: {
+      never: (family) => `${family}: todavía sin trabajar`,
+      overdue: (family, days) => `${family}: ${ago(days)}`,
+      role: (stroke, players, days) =>
+        `${stroke}: ${count(players, 'jugador lleva', 'jugadores llevan')} mucho sin ello${days === undefined ? '' : ` (la última vez, ${ago(days)})`}`,
+      balance: (family, days) =>
+        days === undefined
+          ? `${family}: cada familia tiene su lugar`
+          : days === 0
+            ? `${family}: ya hoy, cada familia tiene su lugar`
+            : `${family}: ${ago(days)}, cada familia tiene su lugar`,
+    },
+    take: 'Usar este bloque',
+    another: 'Otro',
+    first: 'Volver al primero',
+    number: (n) => `Propuesta ${number.format(n)}`,
+    takeMeans: 'Pasa a ser el plan de hoy en lugar del actual. Después se puede cambiar a gusto.',
+    nothing: 'No cabe ningún bloque: dar más minutos, o activar más ejercicios.',
+    noMore: 'No hay otro bloque. Dar más minutos, o activar más ejercicios.',
+    drills: 'Ejercicios a elegir',
+    drillsMean: 'Lo desactivado se queda en la colección y no se propone.',
+    drillsOn: (on, all) => `${number.format(on)} de ${number.format(all)}`,
+  },
+  sheet: {
+    title: 'El bloque en papel',
+    print: 'Imprimir esta hoja',
+    empty: 'Elegir antes los ejercicios del bloque.',
+    pairs: 'Parejas para empezar',
+    rounds: (rounds, seconds) => `${number.format(rounds)} × ${seconds}`,
+    turn: 'los compañeros rotan',
+    keep: 'los compañeros siguen',
+    perCourt: (pairs) => `${count(pairs, 'pareja', 'parejas')} en una cancha`,
+  },
+  wishes: {
+    title: 'Quién juega con quién',
+    means:
+      'Las parejas se proponen según quién coincidió menos últimamente y según el nivel. Un deseo va antes que las dos cosas.',
+    one: 'Un jugador',
+    other: 'El otro jugador',
+    together: 'Dejar juntos',
+    apart: 'Dejar separados',
+    is: { together: 'juntos', apart: 'separados' },
+    takeBack: (a, b) => `Retirar el deseo para ${a} y ${b}`,
+    choose: 'elegir',
+    none: 'Sin deseos.',
+  },
+  courts: {
+    title: 'Las canchas',
+    count: 'Cuántas',
+    countMeans: 'Tantas canchas tiene el grupo. Donde no caben todas las parejas, se turnan.',
+    notSet: 'sin indicar',
+    size: 'Tamaño',
+    sizes: {
+      small: 'pequeña (bola roja), 10,97 por 5,49 m',
+      middle: 'mediana (bola naranja), 18,29 por 6,40 m',
+      full: 'completa',
+    },
+    sizeMeans:
+      'Los ejercicios se dibujan y miden para ella. En una cancha más pequeña cabe una pareja.',
+    units: 'Longitudes en',
+    unitNames: { metres: 'metros', feet: 'pies' },
+  },
+};
