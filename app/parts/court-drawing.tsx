@@ -1,5 +1,5 @@
 import { useId } from 'preact/hooks';
-import { type CourtSize, courtSizes, lines } from '../../core/court.ts';
+import { COURT, type CourtSize, courtSizes, lines } from '../../core/court.ts';
 import {
   type Drill,
   flight,
@@ -27,8 +27,8 @@ type Drawn = Pick<Drill, 'rule' | 'shots' | 'roles' | 'markers' | 'target' | 'pe
  * order of a sequence. Other lanes on the same court are drawn thin beside it.
  */
 export function CourtDrawing({
-  drill,
-  others = [],
+  drill: set,
+  others: near = [],
   size = 'full',
   label,
   chosen,
@@ -45,15 +45,19 @@ export function CourtDrawing({
 }) {
   const id = useId();
   const court = courtSizes[size];
+  // A smaller court is drawn as large as the full one, so that numbers and lines are as thick.
+  const scale = COURT.length / court.length;
+  const drill = scaled(set, scale);
+  const others = near.map((other) => scaled(other, scale));
   const drawn = [drill, ...others].flatMap(placesOf);
   const span = (lines: number, places: number[]) =>
     onTouch ? lines + 2 * MARGIN : 2 * (Math.max(lines / 2, ...places.map(Math.abs)) + EDGE);
   const width = span(
-    court.doublesWidth ?? court.singlesWidth,
+    scale * (court.doublesWidth ?? court.singlesWidth),
     drawn.map(({ x }) => x),
   );
   const length = span(
-    court.length,
+    COURT.length,
     drawn.map(({ y }) => y),
   );
   const targets = roleNumbers.flatMap((role) => targetOf(drill, role) ?? []);
@@ -64,7 +68,7 @@ export function CourtDrawing({
       viewBox={`${-width / 2} ${-length / 2} ${width} ${length}`}
       role="img"
       aria-label={label}
-      onClick={onTouch && ((event) => onTouch(placeOf(event)))}
+      onClick={onTouch && ((event) => onTouch(times(placeOf(event), 1 / scale)))}
     >
       <defs>
         <pattern id={`${id}-target`} width="0.6" height="0.6" patternUnits="userSpaceOnUse">
@@ -85,10 +89,10 @@ export function CourtDrawing({
       {lines(size).map(({ kind, ends: [[x1, y1], [x2, y2]] }) => (
         <line
           key={`${kind} ${x1} ${y1}`}
-          x1={x1}
-          y1={-y1}
-          x2={x2}
-          y2={-y2}
+          x1={scale * x1}
+          y1={-scale * y1}
+          x2={scale * x2}
+          y2={-scale * y2}
           class={`court-line court-${kind}`}
         />
       ))}
@@ -144,10 +148,46 @@ export function CourtDrawing({
           );
         })}
       {chosen && (
-        <path d={`M${chosen.x - 1.3} ${-chosen.y - 1.3} h2.6 v2.6 h-2.6 z`} class="court-chosen" />
+        <path
+          d={`M${scale * chosen.x - 1.3} ${-scale * chosen.y - 1.3} h2.6 v2.6 h-2.6 z`}
+          class="court-chosen"
+        />
       )}
     </svg>
   );
+}
+
+const times = <P extends Place>(place: P, by: number): P => ({
+  ...place,
+  x: by * place.x,
+  y: by * place.y,
+});
+
+function scaled(drill: Drawn, by: number): Drawn {
+  if (by === 1) return drill;
+  const [first, second] = drill.roles;
+  const role = ({ start, recover }: typeof first) => ({
+    start: times(start, by),
+    recover: times(recover, by),
+  });
+  const { target } = drill;
+  return {
+    ...drill,
+    shots: drill.shots.map((shot) => ({
+      ...shot,
+      ...(shot.from && { from: times(shot.from, by) }),
+      ...(shot.to && { to: times(shot.to, by) }),
+    })),
+    roles: [role(first), role(second)],
+    markers: drill.markers.map((marker) => ({ ...marker, at: times(marker.at, by) })),
+    ...(target && {
+      target: {
+        ...times(target, by),
+        width: by * target.width,
+        length: by * target.length,
+      },
+    }),
+  };
 }
 
 const placesOf = (drill: Drawn): Place[] => [
