@@ -11,6 +11,10 @@ export interface Change {
   p: number;
 }
 
+/** What an interval that does or does not hold 1 allows to say. */
+export const changeWord = ({ low, high }: Change): 'more' | 'fewer' | 'open' =>
+  low > 1 ? 'more' : high < 1 ? 'fewer' : 'open';
+
 /** Sets a second that the squad makes of each drill at each size, by `countedAs`. */
 export type SquadPace = ReadonlyMap<string, number>;
 

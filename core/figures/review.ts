@@ -100,8 +100,27 @@ export function reviewChange(
   });
 }
 
-/** The summaries of `days` days up to `last`, that date included. */
-export const spanOf = (summaries: readonly Summary[], last: string, days: number): Summary[] => {
-  const first = addDays(last, 1 - days);
-  return summaries.filter(({ date }) => date >= first && date <= last);
-};
+/** The practices of so many weeks up to the last one, and those of as many weeks before. */
+export interface Spans {
+  now: Summary[];
+  before: Summary[];
+}
+
+/**
+ * The last weeks of some practices: their end is the date of the last practice, not today, so that a
+ * holiday empties no screen.
+ *
+ * @param summaries in any order
+ */
+export function lastWeeks(summaries: readonly Summary[], weeks: number): Spans {
+  const last = summaries
+    .map(({ date }) => date)
+    .toSorted()
+    .at(-1);
+  if (last === undefined) return { now: [], before: [] };
+  const [first, earlier] = [addDays(last, 1 - 7 * weeks), addDays(last, 1 - 14 * weeks)];
+  return {
+    now: summaries.filter(({ date }) => date >= first),
+    before: summaries.filter(({ date }) => date >= earlier && date < first),
+  };
+}

@@ -22,8 +22,10 @@ export interface Stint {
   counted: number;
   /** Live clock that was taken part in: two thirds of the round's for one of a trio. */
   seconds: number;
-  /** Which part of the pair's touches is meant: a half, a third, the whole. */
+  /** All touches of the stint are `offset` and this part of the pair's: a half, a third, the whole. */
   part: number;
+  /** What the player has in completed sets beyond that part of them. */
+  offset: number;
   /** The pair's, where the model was asked. */
   estimate?: Estimate;
   /** The pair's share of shots that come back; on target the player's own that meet it. */
@@ -37,14 +39,20 @@ export type Setting = Pick<Summary, 'practice' | 'date'> & Pick<PlayedRound, 'te
 export function tallyStints(setting: Setting, tally: PlayedTally): Stint[] {
   const { terms, seconds } = setting;
   const common = commonTo(setting, tally);
-  return shares(terms, tally).map(({ player, sets, touches, time }, place) => {
+  const own = shares(terms, tally);
+  const inSets = own.reduce((sum, { touches }) => sum + sumTouches(touches), 0);
+  return own.map(({ player, sets, touches, time }, place) => {
     const success = tally.estimate?.own?.[player] ?? tally.estimate?.success;
+    const counted = sumTouches(touches);
+    const part = partOf(terms, seconds, tally, place);
     return {
       ...common,
       sets,
-      counted: sumTouches(touches),
+      counted,
       seconds: seconds * time,
-      part: partOf(terms, seconds, tally, place),
+      part,
+      // On target everyone strikes as many balls as the others, whoever meets it.
+      offset: terms.rule === 'on-target' ? 0 : counted - part * inSets,
       ...(success && { success }),
     };
   });
@@ -75,6 +83,7 @@ export const pairStints = (summaries: readonly Summary[]): Stint[] =>
     ),
     seconds: setting.seconds,
     part: 1,
+    offset: 0,
     ...(tally.estimate?.success && { success: tally.estimate.success }),
   }));
 
@@ -111,10 +120,10 @@ function clockOf(practice: string, { drill }: Terms, { pair, estimate }: PlayedT
 }
 
 /**
- * Which part of the touches the player at a place strikes. In a pair as much of the drill's pattern
- * as the role has: half of a rally struck in turn, for whoever feeds. On target each strikes as many
- * balls as the others, whoever meets it. Of a trio one rests until the others have made their set,
- * so it is half of the part of the clock in which the player hit.
+ * Which part of the touches outside completed sets the player at a place strikes. In a pair as much
+ * of the drill's pattern as the role has: half of a rally struck in turn, whoever feeds. On target
+ * the same part of all. Of a trio one rests until the others have made their set, so it is half of
+ * the part of the clock in which the player hit.
  */
 function partOf(
   { rule, shots }: Terms,

@@ -130,7 +130,8 @@ function normalP(s: number, variance: number): number {
 }
 
 /** What a person reads from a trend. `unclear`: there are enough practices, and it is not clear yet. */
-export type TrendWord = 'rising' | 'steady' | 'falling' | 'unclear' | 'too-few';
+export const trendWords = ['rising', 'steady', 'falling', 'unclear', 'too-few'] as const;
+export type TrendWord = (typeof trendWords)[number];
 
 /** A trend of fewer practices than this gets no word at all. */
 const ENOUGH_PRACTICES = 6;

@@ -4,7 +4,7 @@ import { squadPace } from '../../core/figures/change.ts';
 import { estimateTally } from '../../core/figures/estimate.ts';
 import { pairRecords } from '../../core/figures/pair-records.ts';
 import { fitPartners } from '../../core/figures/partners.ts';
-import { reviewChange, reviewDrills, reviewWork, spanOf } from '../../core/figures/review.ts';
+import { lastWeeks, reviewChange, reviewDrills, reviewWork } from '../../core/figures/review.ts';
 import { pairStints, playerStints } from '../../core/figures/stints.ts';
 import { byDrill, byPlayer } from '../../core/figures/totals.ts';
 import { pairUp, turnPartners } from '../../core/pairs.ts';
@@ -76,12 +76,10 @@ export function fullSeason(seed: number): { summaries: Summary[]; msAnEstimate: 
 export function allFigures(summaries: readonly Summary[]) {
   const stints = playerStints(summaries);
   const pairs = pairStints(summaries);
-  const recent = spanOf(summaries, LAST, 28);
-  const recentStints = playerStints(recent);
-  const earlier = spanOf(summaries, addDays(LAST, -28), 28);
-  const earlierStints = playerStints(earlier);
+  const { now, before } = lastWeeks(summaries, 4);
+  const [recentStints, earlierStints] = [playerStints(now), playerStints(before)];
   const pace = squadPace([...recentStints.values(), ...earlierStints.values()].flat());
-  const told = spanOf(summaries, LAST, 56);
+  const told = lastWeeks(summaries, 8).now;
   return {
     totals: [byPlayer(summaries), byDrill(summaries)],
     squad: [reviewWork(pairs), reviewDrills(pairs)],

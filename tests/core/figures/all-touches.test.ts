@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { sumEstimates } from '../../../core/figures/all-touches.ts';
 import { pairStints, playerStints } from '../../../core/figures/stints.ts';
 import type { PlayedRound } from '../../../core/summary.ts';
-import { lobTerms, practiceWith, roundWith, termsWith } from '../made.ts';
+import { lobTerms, practiceWith, roundWith, serveTerms, termsWith } from '../made.ts';
 import { estimatedRound, estimateWith } from './estimated.ts';
 
 const rally = termsWith();
@@ -103,14 +103,27 @@ describe('all touches', () => {
     expect(pairsOf(...days).all?.low).toBe(Math.ceil(120 - REACH * 5));
   });
 
-  test('are never below what was counted', () => {
-    expect(sumOf('a', [known(40.4, 3)]).all).toEqual({ touches: 20.2, low: 20, high: 22 });
-    // A role that strikes more of each set than half: the limits give way to what is proved.
+  test('are what was counted and a part of the rest, so never below what was counted', () => {
+    expect(sumOf('a', [known(40.4, 3)]).all).toEqual({
+      touches: expect.closeTo(20.2, 9),
+      low: 20,
+      high: 22,
+    });
+    // Eight sets of five: three of each by a, two by b, and half of the one shot beyond by either.
     const odd = play(termsWith({ size: 5 }), ['a', 'b'], 8);
     expect(sumOf('a', [known(41, 0.1, odd)])).toMatchObject({
       counted: 24,
-      all: { touches: 24, low: 24, high: 24 },
+      all: { touches: 24.5, low: 24, high: 25 },
     });
+    expect(sumOf('b', [known(41, 0.1, odd)]).all).toEqual({ touches: 16.5, low: 16, high: 17 });
+  });
+
+  test('on target are half of the balls, and never fewer than met the target', () => {
+    const target = roundWith(0, serveTerms, [[['a', 'b'], { a: 12, b: 0 }]]);
+    const rounds = [known(40, 3, target)];
+    expect(sumOf('a', rounds).all?.touches).toBe(20);
+    expect(sumOf('b', rounds).all?.touches).toBe(20);
+    expect(sumOf('a', [known(20, 3, target)]).all).toEqual({ touches: 12, low: 12, high: 12 });
   });
 
   test('are not known while a round waits for its estimate, but what was counted is', () => {
@@ -154,16 +167,19 @@ describe('all touches', () => {
   });
 
   test('of unlike parts are rounded outwards as they are', () => {
+    // Six sets, two of which a rested in, and two touches in each of the other four.
     const trio = estimatedRound(
-      roundWith(1, lobTerms, [[['a', 'b', 'c'], 5]]),
-      estimateWith(30, 3),
+      roundWith(1, lobTerms, [[['a', 'b', 'c'], 6]]),
+      estimateWith(33, 3),
     );
     const { all } = sumOf('a', [known(60, 4), trio]);
-    const sd = Math.hypot(4 / 2, 3 / 3, 1.5 * Math.SQRT2);
+    const part = 0.5 * (1 - 2 / 7);
+    const mean = 30 + 4 + part * (33 - 12);
+    const sd = Math.hypot(4 / 2, 3 * part, 1.5 * Math.SQRT2);
     expect(all).toEqual({
-      touches: expect.closeTo(40, 9),
-      low: Math.floor(40 - REACH * sd),
-      high: Math.ceil(40 + REACH * sd),
+      touches: expect.closeTo(mean, 9),
+      low: Math.floor(mean - REACH * sd),
+      high: Math.ceil(mean + REACH * sd),
     });
   });
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { changeOf, squadPace } from '../../../core/figures/change.ts';
+import { changeOf, changeWord, squadPace } from '../../../core/figures/change.ts';
 import { rateRatio } from '../../../core/figures/interval.ts';
 import { playerStints } from '../../../core/figures/stints.ts';
 import { practiceWith, roundWith, termsWith } from '../made.ts';
@@ -85,5 +85,15 @@ describe('the change of a player from one span to another', () => {
       practiceWith('2026-03-02', [roundWith(0, ten, [[['a', 'b'], 2]], 0)]),
     ]);
     expect(changeOf(still.get('a')!, still.get('a')!, squadPace(still.get('a')!))).toBeUndefined();
+  });
+
+  test('is more or fewer only where the whole interval says so', () => {
+    const word = (low: number, high: number) => changeWord({ ratio: 1, low, high, p: 0.5 });
+    expect([word(1.01, 2), word(0.4, 0.99), word(0.9, 1.2), word(1, 1.2)]).toEqual([
+      'more',
+      'fewer',
+      'open',
+      'open',
+    ]);
   });
 });

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { squadPace } from '../../../core/figures/change.ts';
 import { pooledConsistency } from '../../../core/figures/pooled.ts';
 import { ratesOf } from '../../../core/figures/rates.ts';
-import { reviewChange, reviewDrills, reviewWork, spanOf } from '../../../core/figures/review.ts';
+import { lastWeeks, reviewChange, reviewDrills, reviewWork } from '../../../core/figures/review.ts';
 import { playerStints } from '../../../core/figures/stints.ts';
 import { lobTerms, practiceWith, roundWith, serveTerms, termsWith } from '../made.ts';
 import { estimatedRound, estimateWith } from './estimated.ts';
@@ -85,11 +85,20 @@ describe('the review of a change', () => {
   });
 });
 
-describe('a span', () => {
-  test('is so many days with its last one in it', () => {
-    const dates = (days: number) => spanOf(season, '2026-03-04', days).map(({ date }) => date);
-    expect(dates(2)).toEqual(['2026-03-04']);
-    expect(dates(3)).toEqual(['2026-03-02', '2026-03-04']);
-    expect(spanOf(season, '2026-03-01', 9)).toEqual([]);
+describe('the last weeks', () => {
+  const on = (...dates: string[]) => dates.map((date) => practiceWith(date, []));
+  const dates = (summaries: { date: string }[]) => summaries.map(({ date }) => date);
+
+  test('end with the last practice, and have as many weeks before them', () => {
+    const { now, before } = lastWeeks(
+      on('2026-03-04', '2026-02-26', '2026-02-25', '2026-02-19', '2026-02-18'),
+      1,
+    );
+    expect(dates(now)).toEqual(['2026-03-04', '2026-02-26']);
+    expect(dates(before)).toEqual(['2026-02-25', '2026-02-19']);
+  });
+
+  test('of nothing are empty', () => {
+    expect(lastWeeks([], 4)).toEqual({ now: [], before: [] });
   });
 });

@@ -66,6 +66,15 @@ describe('a player’s stint', () => {
     expect(parts(roundWith(0, approach, [[['a', 'b'], 1]]))).toEqual([2 / 3, 1 / 3]);
   });
 
+  test('has beyond its part what the player has more of in completed sets', () => {
+    const odd = roundWith(0, termsWith({ size: 5 }), [[['a', 'b'], 3]]);
+    const offsets = [...only(odd).values()].map(([stint]) => stint?.offset);
+    // Nine and six touches, of which half of fifteen is the common part.
+    expect(offsets).toEqual([1.5, -1.5]);
+    const onTarget = roundWith(0, serveTerms, [[['a', 'b'], { a: 5, b: 0 }]]);
+    expect([...only(onTarget).values()].map(([stint]) => stint?.offset)).toEqual([0, 0]);
+  });
+
   test('of a trio has two thirds of its clock', () => {
     const [stint] = only(roundWith(0, approach, [[['a', 'b', 'c'], 4]])).get('c') ?? [];
     expect(stint).toMatchObject({ seconds: 80, sets: 2 });
