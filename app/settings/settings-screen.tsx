@@ -12,6 +12,7 @@ import { Choice } from './choice.tsx';
 import { CourtPart } from './court-part.tsx';
 import { startDemo } from './demo.ts';
 import { DemoState } from './demo-state.tsx';
+import { LanguagePart } from './language-part.tsx';
 import { SquadPart } from './squad-part.tsx';
 import { StoragePart } from './storage-part.tsx';
 import { Switch } from './switch.tsx';
@@ -71,6 +72,7 @@ function Looks() {
   return (
     <section class="part" aria-labelledby="looks">
       <h2 id="looks">{t.looks}</h2>
+      <LanguagePart />
       <Choice
         legend={t.theme}
         values={themes}

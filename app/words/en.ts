@@ -8,7 +8,6 @@ const { number, one, two, day, span, list, isOne, count } = formats('en');
 export const en = {
   language: 'en',
   direction: 'ltr' as 'ltr' | 'rtl',
-  app: 'Rally Ledger',
   drills,
   unknownPlayer: 'unknown player',
   number: (n: number) => number.format(n),
@@ -22,6 +21,8 @@ export const en = {
   /** A date YYYY-MM-DD as people say it. */
   date: (date: string) => day.format(at(date)),
   list: (items: string[]) => list.format(items),
+  /** What there is to say of something, after its name. */
+  named: (name: string, said: string) => `${name}: ${said}`,
   clock: (seconds: number) => {
     const whole = Math.ceil(seconds - 1e-9);
     return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
@@ -107,7 +108,6 @@ export const en = {
     chooseDrills: 'Choose drills',
     changeBlock: 'Change',
     rounds: (rounds: number) => count(rounds, 'round', 'rounds'),
-    noDrill: 'A block needs at least one drill.',
     mayBeCleared:
       'This phone may clear what a page keeps after some days without a visit. Put the app on the home screen first: Settings says how.',
     usualLength: {
@@ -205,7 +205,7 @@ export const en = {
     settle: 'Put counts right',
     takeBack: '−1',
     takeBackOf: (names: string) => `−1: take back the last set of ${names}`,
-    sets: (sets: number) => (isOne(sets) ? 'set' : 'sets'),
+    sets: (sets: number): string => (isOne(sets) ? 'set' : 'sets'),
     saved: 'saved',
     saving: 'not saved yet',
     rests: (name: string) => `${name} rests`,
@@ -216,6 +216,7 @@ export const en = {
     sign30: '30 seconds',
     here: 'Who is here',
     hereLater: 'This round goes on with the pairs it began with; the next one takes the change in.',
+    tempoCheck: 'Tempo check',
     blockDone: 'The block is done',
     blockDoneNext: 'Show the players their counts, or close the practice.',
     players: 'Players and their counts',
@@ -238,7 +239,6 @@ export const en = {
   },
   settle: {
     title: 'Put counts right',
-    tapped: (marks: number) => `${number.format(marks)} tapped`,
     late: (second: string) => `Late, at ${second}`,
     doubtful: (second: string) => `Doubtful: too soon, at ${second}`,
     keep: 'Counts',
@@ -496,7 +496,7 @@ export const en = {
     touches: 'Touches',
     countedNote:
       'At least: what completed sets prove. About: with the balls of unfinished sets, as far as the clock tells; the range holds the true number four times in five. Touch a figure to see how it comes about.',
-    sets: (sets: number) => (isOne(sets) ? 'set' : 'sets'),
+    sets: (sets: number): string => (isOne(sets) ? 'set' : 'sets'),
     onTarget: 'on target',
     noSet: 'No set completed.',
     noneOnTarget: 'None on target.',
@@ -581,6 +581,9 @@ export const en = {
     squad: 'The squad',
     drills: 'Write a drill of your own',
     looks: 'On this phone',
+    language: 'Language',
+    /** Each called as it calls itself, so that whoever reads no other finds it. */
+    languages: { phone: 'as the phone has it', en: 'English', fr: 'Français', es: 'Español' },
     theme: 'Light or dark',
     themes: { phone: 'as the phone has it', light: 'light, for the sun', dark: 'dark' },
     initials: 'Initials in place of nicknames in everything that leaves this phone',

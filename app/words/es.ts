@@ -24,7 +24,6 @@ const { number, one, two, day, span, list, isOne, count } = formats('es');
 export const es: Words = {
   language: 'es',
   direction: 'ltr',
-  app: 'Rally Ledger',
   drills,
   unknownPlayer: 'jugador desconocido',
   number: (n) => number.format(n),
@@ -121,7 +120,6 @@ export const es: Words = {
     chooseDrills: 'Elegir ejercicios',
     changeBlock: 'Cambiar',
     rounds: (rounds) => count(rounds, 'ronda', 'rondas'),
-    noDrill: 'Un bloque necesita al menos un ejercicio.',
     mayBeCleared:
       'Este teléfono puede borrar lo que guarda una página que no se abre en varios días. Conviene poner antes la app en la pantalla de inicio: en Ajustes se explica cómo.',
     usualLength: {
@@ -204,7 +202,7 @@ export const es: Words = {
   },
   court: {
     title: 'Cancha',
-    nothing: 'No hay ninguna ronda preparada. Elegir antes quién está y los ejercicios.',
+    nothing: 'No hay ninguna ronda preparada. Indicar antes quién está y elegir los ejercicios.',
     toToday: 'Ir a Hoy',
     before: 'Siguiente ronda',
     of: (round, rounds) => `${number.format(round)} de ${number.format(rounds)}`,
@@ -260,7 +258,6 @@ export const es: Words = {
   },
   settle: {
     title: 'Corregir el recuento',
-    tapped: (marks) => count(marks, 'anotada', 'anotadas'),
     late: (second) => `Tardía, en ${second}`,
     doubtful: (second) => `Dudosa: demasiado pronto, en ${second}`,
     keep: 'Cuenta',
@@ -448,7 +445,7 @@ export const es: Words = {
     add: 'Añadir',
     added: (name) => `${name} ya está. ¿Quién más?`,
     oneMore: 'Una pareja es de dos: añadir a otro.',
-    toToday: 'Ir al entrenamiento de hoy',
+    toToday: 'Entrenamiento de hoy',
     list: 'Jugadores',
     resting: 'En descanso',
     restingMeans: 'Conservan todos sus recuentos, y Hoy no pregunta por ellos.',

@@ -27,7 +27,6 @@ export const figures = {
   span: (low: string, high: string) => `(${low} to ${high})`,
   notKnown: 'not known yet',
 
-  explain: 'What does this mean?',
   close: 'Close',
 
   atLeast: 'at least',
@@ -52,7 +51,6 @@ export const figures = {
   noPoint: 'No practice with an estimate yet.',
   plot: (practices: number, low: string, high: string) =>
     `${count(practices, 'practice', 'practices')}, from ${low} to ${high}`,
-  inARow: (size: number) => `${number.format(size)} in a row`,
   sized: {
     'in-a-row': (size: number) => `${number.format(size)} in a row`,
     'in-total': (size: number) => `${number.format(size)} in total`,
@@ -61,7 +59,6 @@ export const figures = {
   },
 
   player: {
-    byKind: 'By kind of work',
     trends: 'Over the practices',
     trendsNote: 'Every dot is one practice: how many of the balls came back, or met the target.',
   },
@@ -87,7 +84,6 @@ export const figures = {
     setsPerMinute: 'Sets a minute',
     touchesPerMinute: 'Touches a minute',
     touches: 'Touches',
-    drill: 'Drill',
     change: 'Compared with the weeks before',
     changeNote: (weeks: number) =>
       `The last ${count(weeks, 'week', 'weeks')} beside the ${number.format(weeks)} before, at the same drills and sizes.`,
@@ -143,7 +139,6 @@ export const figures = {
   tempo: {
     title: 'Tempo check',
     of: (drill: string) => `Tempo at ${drill}`,
-    link: 'Tempo check',
     noPractice: 'A check belongs to a practice. Say who is here first, on Today.',
     tempo: 'From hit to hit',
     tempoFor: 'Ten taps sharpen the number of all touches: a wrong tempo is what hurts it most.',

@@ -51,7 +51,6 @@ export const figures: FigureWords = {
   },
 
   player: {
-    byKind: 'Por tipo de trabajo',
     trends: 'A lo largo de los entrenamientos',
     trendsNote:
       'Cada punto es un entrenamiento: cuántas de las bolas volvieron, o dieron en el objetivo.',

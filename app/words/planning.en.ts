@@ -33,7 +33,6 @@ export const planning = {
     behind: 'The rounds behind it',
     touch: 'Touch a number to see the rounds behind it.',
     none: 'No round of it in this week.',
-    touches: (touches: number) => count(touches, 'touch', 'touches'),
     nothing: 'Nothing was practised yet. It fills as rounds are played.',
   },
   propose: {
@@ -82,7 +81,6 @@ export const planning = {
     is: { together: 'together', apart: 'apart' },
     takeBack: (a: string, b: string) => `Take back the wish for ${a} and ${b}`,
     choose: 'choose',
-    none: 'No wishes.',
   },
   courts: {
     title: 'The courts',

@@ -36,7 +36,6 @@ export const planning: PlanningWords = {
     behind: 'Las rondas de donde sale',
     touch: 'Tocar un número para ver las rondas de donde sale.',
     none: 'Ninguna ronda de esto en esta semana.',
-    touches: (touches) => count(touches, 'golpe', 'golpes'),
     nothing: 'Todavía no se trabajó nada. Se llena a medida que se juegan rondas.',
   },
   propose: {
@@ -81,12 +80,11 @@ export const planning: PlanningWords = {
       'Las parejas se proponen según quién coincidió menos últimamente y según el nivel. Un deseo va antes que las dos cosas.',
     one: 'Un jugador',
     other: 'El otro jugador',
-    together: 'Dejar juntos',
-    apart: 'Dejar separados',
+    together: 'Juntarlos',
+    apart: 'Separarlos',
     is: { together: 'juntos', apart: 'separados' },
     takeBack: (a, b) => `Retirar el deseo para ${a} y ${b}`,
     choose: 'elegir',
-    none: 'Sin deseos.',
   },
   courts: {
     title: 'Las canchas',

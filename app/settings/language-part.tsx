@@ -1,0 +1,19 @@
+import { prefs, setPrefs } from '../device/prefs.ts';
+import { words } from '../words/words.ts';
+import { Choice } from './choice.tsx';
+
+const languages = ['phone', 'en', 'fr', 'es'] as const;
+
+/** The language of the app; the screen takes it as soon as it is chosen. */
+export function LanguagePart() {
+  const t = words.value.settings;
+  return (
+    <Choice
+      legend={t.language}
+      values={languages}
+      value={prefs.value.language}
+      names={t.languages}
+      onChange={(language) => setPrefs({ language })}
+    />
+  );
+}

@@ -1,0 +1,275 @@
+import type { FigureWords } from './figure-words.ts';
+import { at, formats } from './format.ts';
+
+/** French, for the screens of figures. */
+
+const { number, tenths, hundredths, percent, shortDay, isOne, count } = formats('fr');
+
+const rate = (n: number) => (n < 10 ? hundredths : tenths).format(n);
+const times = (n: number) => (Number.isFinite(n) ? hundredths.format(n) : 'on ne sait combien de');
+
+export const figures: FigureWords = {
+  number: (n) => number.format(n),
+  rounded: (n) => number.format(Math.round(n)),
+  rate,
+  seconds: (n) => `${hundredths.format(n)} s`,
+  percent: (share) => percent.format(share),
+  shortDate: (date) => shortDay.format(at(date)),
+  span: (low, high) => `(${low} à ${high})`,
+  notKnown: 'pas encore connu',
+
+  close: 'Fermer',
+
+  atLeast: 'au moins',
+  about: 'environ',
+  beingWorkedOut: (rounds) =>
+    `Toutes les frappes de ${count(rounds, 'passage d’une paire', 'passages de paires')} sont encore en cours de calcul. Elles viennent d’elles-mêmes.`,
+  afterSettle: 'Toutes les frappes du dernier passage viendront une fois qu’il sera vérifié.',
+  doubted: (rounds) =>
+    `${count(rounds, 'passage a', 'passages ont')} plus de séries que le chrono ne le permet : vérifier le compte.`,
+
+  comesBack: 'Revient',
+  meetsTarget: 'Touche la cible',
+  onTarget: 'dans la cible',
+  trendWords: {
+    rising: 'en hausse',
+    steady: 'stable',
+    falling: 'en baisse',
+    unclear: 'pas encore clair',
+    'too-few': 'encore trop peu',
+  },
+  practices: (n) => count(n, 'séance', 'séances'),
+  noPoint: 'Pas encore de séance avec une estimation.',
+  plot: (practices, low, high) => `${count(practices, 'séance', 'séances')}, de ${low} à ${high}`,
+  sized: {
+    'in-a-row': (size) => `${number.format(size)} d’affilée`,
+    'in-total': (size) => `${number.format(size)} au total`,
+    sequence: (size) => `enchaînement de ${number.format(size)}`,
+    'on-target': () => 'dans la cible',
+  },
+
+  player: {
+    trends: 'Au fil des séances',
+    trendsNote:
+      'Chaque point est une séance : combien de balles sont revenues, ou ont touché la cible.',
+  },
+
+  review: {
+    title: 'Bilan',
+    open: 'Bilan du groupe',
+    openPlayer: (name) => `Bilan de ${name}`,
+    toSquad: 'Vers le groupe',
+    nothing: 'Aucun passage n’a encore été joué. Les chiffres seront ici après le premier.',
+    notHere: 'Ce joueur n’est pas sur ce téléphone.',
+    nothingOf: (name) => `${name} n’a pas encore joué de passage.`,
+    noneInSpan: 'Aucun passage n’a été joué pendant ces semaines.',
+    span: 'Semaines prises en compte',
+    weeks: (weeks) => count(weeks, 'semaine', 'semaines'),
+    spanIs: (first, last) => `du ${first} au ${last}`,
+    players: 'Joueurs',
+    playersNote: 'Dans l’ordre du groupe. Personne n’est classé.',
+    byKind: 'Par genre de travail',
+    byDrill: 'Par exercice',
+    byKindNote: 'D’une paire : ce que deux joueurs font ensemble en une minute de chrono.',
+    byKindNoteOwn: 'Ce à quoi ce joueur a pris part, tous partenaires confondus.',
+    setsPerMinute: 'Séries par minute',
+    touchesPerMinute: 'Frappes par minute',
+    touches: 'Frappes',
+    change: 'Comparé aux semaines d’avant',
+    changeNote: (weeks) =>
+      isOne(weeks)
+        ? 'La dernière semaine, à côté de celle d’avant, aux mêmes exercices et mêmes tailles.'
+        : `Les ${number.format(weeks)} dernières semaines, à côté des ${number.format(weeks)} d’avant, aux mêmes exercices et mêmes tailles.`,
+    changeIs: (ratio, low, high) =>
+      `${times(ratio)} fois les séries (${times(low)} à ${times(high)})`,
+    changeWords: {
+      more: 'plus qu’avant',
+      fewer: 'moins qu’avant',
+      open: 'pas de changement clair',
+    },
+    noChange:
+      'Rien à comparer : l’une des deux périodes n’a pas de passage, ou pas de série, du même travail.',
+    trends: 'Au fil des séances',
+    trendsNote:
+      'Toutes les séances, un point chacune. Le mot dit ce que les points permettent de dire.',
+    partners: 'La part du joueur et celle du partenaire',
+    partnersNote:
+      'Un compte appartient à deux. Voici ce que chacun apporte, sur les huit dernières semaines : les séries par minute avec un partenaire moyen. Regarder d’abord toute la fourchette ; là où deux fourchettes se recouvrent, aucune différence n’apparaît. C’est pour former les paires, et ne juge personne.',
+    partnerRate: (low, high) => `${low} à ${high} séries par minute`,
+    partnerMiddle: (rate) => `le plus probable ${rate}`,
+    noDifference: (rate) =>
+      `Aucune différence entre joueurs ne se voit encore. Avec n’importe quel partenaire, environ ${rate} séries par minute.`,
+    noRecords: 'En ces huit semaines, aucune série ne permet de le dire.',
+    neverParted: (player, partner) =>
+      `${player} n’a joué qu’avec ${partner} : personne ne peut dire de qui viennent les séries.`,
+    neverPartedBoth: (one, other) =>
+      `${one} et ${other} n’ont jamais été séparés : personne ne peut dire de qui viennent les séries.`,
+    groups: (groups) =>
+      `Ceux-ci ne se sont jamais rencontrés et ne peuvent pas être comparés : ${groups.join(' / ')}.`,
+    classes: (classes) => `Ceux-ci ne peuvent être comparés qu’entre eux : ${classes.join(' / ')}.`,
+    onTargetOwn:
+      'Les balles dans la cible n’en sont pas : elles appartiennent déjà à chaque joueur.',
+    squadNote: 'Pour l’entraîneur. Ne pas montrer aux joueurs.',
+  },
+
+  block: {
+    title: 'Le bloc en chiffres',
+    touches: 'frappes de tous',
+    sets: (sets) => count(sets, 'série', 'séries'),
+  },
+
+  size: {
+    fit: 'Tailles qui conviennent à ces paires',
+    line: (names, size, expected, larger, smaller) =>
+      `${names} : ${size} d’affilée donneraient environ ${rate(expected)} séries (${size + 1} : ${rate(larger)}, ${size - 1} : ${rate(smaller)})`,
+    apart: 'd’après leurs passages avec d’autres',
+    unknown: (names) => `${names} : pas encore connu, cet exercice n’a pas été joué.`,
+    set: (size) => `Passer à ${size}`,
+    own: (size) => `Revenir à ${size}, la taille de l’exercice`,
+    now: (size) => `Maintenant ${size} d’affilée.`,
+    none: 'Aucune série à ce passage.',
+    many: (sets) => `${count(sets, 'série', 'séries')} à ce passage.`,
+    instead: (size, expected) => `${size} d’affilée donneraient environ ${rate(expected)}.`,
+    next: (size) => `Prendre ${size} dès le prochain passage`,
+    taken: (size) => `Dès le prochain passage, ce sera ${size}.`,
+  },
+
+  tempo: {
+    title: 'Mesure de la cadence',
+    of: (drill) => `Cadence à ${drill}`,
+    noPractice: 'Une mesure appartient à une séance. Dire d’abord qui est là, dans Aujourd’hui.',
+    tempo: 'D’une frappe à l’autre',
+    tempoFor:
+      'Dix touchers affinent le nombre de toutes les frappes : rien ne le fausse plus qu’une mauvaise cadence.',
+    tempoHow: 'Toucher au rythme de dix frappes d’un échange de cet exercice.',
+    tempoTap: 'Toucher à chaque frappe',
+    refeed: 'D’une faute à la frappe suivante',
+    refeedFor:
+      'Cela affine le nombre de toutes les frappes : après la cadence, c’est le temps pour une nouvelle balle qui le fausse le plus.',
+    refeedHow: 'Toucher à une faute, puis à la frappe suivante. Cinq fois.',
+    missTap: 'Toucher à la faute',
+    hitTap: 'Et maintenant à la frappe suivante',
+    tapped: (taps, of) => `${number.format(taps)} sur ${number.format(of)}`,
+    known: (seconds) => `Connu : ${seconds}. Une nouvelle mesure le remplace.`,
+    usual: 'Pas encore mesuré : c’est le temps habituel des juniors qui est pris.',
+    keep: 'Garder',
+    kept: 'Gardé. Cela vaut pour tous les passages de cet exercice à partir de cette séance.',
+    again: 'Recommencer',
+    why: {
+      gap: 'Un écart était plus de deux fois plus long que les autres : une frappe a été manquée, ou l’échange s’est arrêté. Encore une fois, s’il vous plaît.',
+      fast: 'C’est plus rapide que personne ne frappe. Encore une fois, s’il vous plaît.',
+    },
+  },
+
+  explanations: {
+    counted: {
+      title: 'Frappes, au moins',
+      means: 'Les balles frappées à coup sûr.',
+      from: 'Il vient des pointages : chaque série complète, et rien d’une série inachevée.',
+      how: 'Les séries, multipliées par les coups que le joueur frappe dans une série de l’exercice.',
+    },
+    touches: {
+      title: 'Toutes les frappes',
+      means:
+        'Combien de balles ont vraiment été frappées, avec une fourchette qui contient le vrai nombre quatre fois sur cinq ; la frappe qui finit en faute compte, une balle non atteinte ne compte pas.',
+      from: 'Elles viennent des séries et de leurs heures, de la taille d’une série, de l’avancée de la dernière, du chrono, et de la cadence là où elle a été mesurée.',
+      how: 'Toutes les façons dont ces pointages ont pu se produire sont pesées selon leur accord avec le chrono ; chaque joueur d’une paire en reçoit la moitié (qui donne toujours la balle en a environ deux de plus), les fourchettes de plusieurs passages s’ajoutent par leurs carrés, et rien ne fausse plus qu’une mauvaise cadence ou un mauvais temps pour une nouvelle balle.',
+    },
+    touchRate: {
+      title: 'Frappes par minute',
+      means: 'Combien de balles ont vraiment été frappées en une minute de chrono.',
+      from: 'Il vient de toutes les frappes et du chrono.',
+      how: 'L’un divisé par l’autre ; la fourchette est celle de toutes les frappes, qui contient le vrai nombre quatre fois sur cinq.',
+    },
+    sets: {
+      title: 'Séries',
+      means: 'Combien d’unités d’un exercice ont été complétées.',
+      from: 'Il vient des pointages, avec ce que la vérification a corrigé.',
+      how: 'Les pointages qui comptent, plus et moins les corrections ; une série compte pour tous ceux qui l’ont jouée.',
+    },
+    rate: {
+      title: 'Séries par minute',
+      means:
+        'Combien de séries ont été faites en une minute de chrono, avec une fourchette qui contient le rythme à la longue 19 fois sur 20.',
+      from: 'Il vient des séries et du chrono des passages joués.',
+      how: 'Les séries divisées par les minutes, avec l’intervalle exact de Poisson (Garwood) ; des séries de tailles différentes prennent un temps différent, ne comparer donc qu’à taille égale.',
+    },
+    minutes: {
+      title: 'Minutes',
+      means: 'Combien de temps le chrono a tourné, balle en jeu.',
+      from: 'Il vient du chrono de chaque passage, sans ses pauses.',
+      how: 'Les chronos des passages s’additionnent ; un joueur d’un trio a les deux tiers d’un passage.',
+    },
+    rounds: {
+      title: 'Passages',
+      means: 'Combien de passages de l’exercice ont été joués.',
+      from: 'Il vient des passages dont le chrono a été lancé.',
+      how: 'Chacun est compté une fois, quel que soit le nombre de paires.',
+    },
+    days: {
+      title: 'Jours',
+      means: 'Combien de jours de la semaine le joueur était là.',
+      from: 'Il vient de qui a été noté présent.',
+      how: 'Chaque date est comptée une fois, quel que soit le nombre de séances.',
+    },
+    usual: {
+      title: 'D’habitude',
+      means: 'Combien de séries ce joueur fait dans le même temps un jour ordinaire.',
+      from: 'Il vient des séances passées du joueur, au même exercice et à la même taille.',
+      how: 'La valeur du milieu de ses séries par minute, multipliée par les minutes du jour.',
+    },
+    best: {
+      title: 'Record',
+      means: 'Combien de séries ce joueur ferait dans le même temps, comme à son meilleur jour.',
+      from: 'Il vient des séances passées du joueur, au même exercice et à la même taille.',
+      how: 'La plus grande de ses séries par minute, multipliée par les minutes du jour.',
+    },
+    consistency: {
+      title: 'Revient',
+      means:
+        'Sur cent balles, combien reviennent comme l’exercice le demande, avec une fourchette juste quatre fois sur cinq ; cela se compare d’une taille de série et d’une durée à l’autre, ce que le nombre de séries ne permet pas.',
+      from: 'Il vient des mêmes pointages et du même chrono que toutes les frappes, et appartient à la paire : aux deux joueurs ensemble.',
+      how: 'Le modèle de toutes les frappes le donne pour chaque passage, en supposant que chaque balle du passage a la même chance de revenir ; d’un passage à l’autre, les indices s’ajoutent.',
+    },
+    target: {
+      title: 'Touche la cible',
+      means:
+        'Sur cent balles, combien touchent la cible, avec une fourchette juste quatre fois sur cinq.',
+      from: 'Il vient des balles du joueur dans la cible et du chrono.',
+      how: 'Les balles dans la cible, divisées par les balles frappées dans ce temps à cette cadence, qui ne sont pas comptées mais estimées.',
+    },
+    trend: {
+      title: 'Le mot d’une tendance',
+      means:
+        'Si cela s’améliore au fil des séances, et si c’est plus que de la chance : en hausse, stable, en baisse, pas encore clair, ou encore trop peu.',
+      from: 'Il vient de combien de balles sont revenues à chaque séance ; chaque séance est un point, quels que soient ses exercices : un exercice plus dur ressemble donc à une baisse.',
+      how: 'La pente du milieu entre deux points (Theil et Sen) et le test de Mann-Kendall : hausse ou baisse demandent six séances et une part de chance sous un dixième, stable une fourchette de moins de cinq sur cent en quatre semaines.',
+    },
+    change: {
+      title: 'Comparé à avant',
+      means:
+        'Par combien les séries des semaines d’avant ont été multipliées dans le même temps, avec une fourchette juste 19 fois sur 20 ; 1 veut dire sans changement.',
+      from: 'Il vient des séries et du chrono du joueur dans les deux périodes.',
+      how: 'Le rapport des deux rythmes avec son intervalle exact (Clopper et Pearson), une minute comptant selon ce qu’en fait tout le groupe au même exercice et à la même taille : un bloc plus facile n’est pas un progrès.',
+    },
+    partner: {
+      title: 'Avec un partenaire moyen',
+      means:
+        'Combien de séries par minute ce joueur ferait avec un partenaire moyen, par une fourchette juste 19 fois sur 20, ou un peu moins tant que les séances sont rares.',
+      from: 'Il vient des séries et des minutes de chaque paire sur les huit dernières semaines, à ce genre de travail.',
+      how: 'Les séries d’une paire sont prises comme le rythme de l’exercice multiplié par ce que chacun des deux apporte (régression de Poisson), ramené vers la moyenne du groupe autant que peu de passages le demandent.',
+    },
+    size: {
+      title: 'Taille de série',
+      means: 'Quelle longueur de série donnerait environ quatre séries par passage.',
+      from: 'Elle vient de combien de balles de cette paire reviennent à cet exercice, et de la cadence.',
+      how: 'Pour chaque taille de 2 à 30, les séries attendues sont calculées sur tout ce qui est possible pour cette paire, et la plus proche de quatre est prise.',
+    },
+    practices: {
+      title: 'Séances',
+      means: 'Sur combien de séances le mot repose.',
+      from: 'Il vient des séances où ce genre de travail a été joué.',
+      how: 'Chacune est comptée une fois.',
+    },
+  },
+};

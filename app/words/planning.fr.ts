@@ -1,0 +1,108 @@
+import { formats } from './format.ts';
+import type { PlanningWords } from './planning-words.ts';
+
+/** French, for the screens that plan. */
+
+const { number, count } = formats('fr');
+
+export const planning: PlanningWords = {
+  coverage: {
+    title: 'Travail des semaines',
+    whose: 'De qui',
+    squad: 'Tout le groupe',
+    of: (whose) => `Frappes des séries complètes, ${whose}, par semaine`,
+    ofSquad: 'tout le groupe',
+    line: 'Travaillé',
+    week: (week) => `S ${number.format(week)}`,
+    weekLong: (week) => `Semaine ${number.format(week)}`,
+    days: 'Il y a (jours)',
+    strokes: {
+      groundstroke: 'Coup du fond',
+      volley: 'Volée',
+      overhead: 'Smash',
+      lob: 'Lob',
+      serve: 'Service',
+      return: 'Retour',
+    },
+    never: 'jamais',
+    due: { no: '', overdue: 'à revoir', 'long-overdue': 'à revoir vite' },
+    noRound: 'pas de séance',
+    cell: (line, week, touches) =>
+      `${line}, semaine ${number.format(week)} : ${count(touches, 'frappe', 'frappes')}`,
+    key: (after, long) =>
+      `▲ pas depuis plus de ${number.format(after)} jours ; ▲▲ sur fond foncé, plus de ${number.format(long)}. Une case vide est une semaine sans séance.`,
+    behind: 'Les passages derrière ce nombre',
+    touch: 'Toucher un nombre pour voir les passages qui le composent.',
+    none: 'Aucun passage de ce genre cette semaine-là.',
+    nothing: 'Rien n’a encore été travaillé. Le tableau se remplit au fil des passages.',
+  },
+  propose: {
+    title: 'Proposer un bloc',
+    minutes: 'Minutes',
+    why: {
+      never: (family) => `${family} : encore jamais travaillé`,
+      overdue: (family, days) => `${family} : il y a ${count(days, 'jour', 'jours')}`,
+      role: (stroke, players, days) => {
+        const since = `${count(players, 'joueur s’en passe', 'joueurs s’en passent')} depuis longtemps`;
+        return days === undefined
+          ? `${stroke} : ${since}`
+          : `${stroke} : ${since} (la dernière fois il y a ${count(days, 'jour', 'jours')})`;
+      },
+      balance: (family, days) =>
+        days === undefined
+          ? `${family} : chaque famille a sa place`
+          : days === 0
+            ? `${family} : déjà aujourd’hui, chaque famille a sa place`
+            : `${family} : il y a ${count(days, 'jour', 'jours')}, chaque famille a sa place`,
+    },
+    take: 'Prendre ce bloc',
+    another: 'Un autre',
+    first: 'Retour au premier',
+    number: (n) => `Proposition ${number.format(n)}`,
+    takeMeans:
+      'Il devient le programme du jour à la place de l’actuel. Vous pourrez le modifier librement.',
+    nothing: 'Aucun bloc ne convient : accorder plus de minutes ou cocher plus d’exercices.',
+    noMore: 'Il n’y a pas d’autre bloc. Accorder plus de minutes ou cocher plus d’exercices.',
+    drills: 'Exercices possibles',
+    drillsMean: 'Ce qui est décoché reste dans la collection et n’est pas proposé.',
+    drillsOn: (on, all) => `${number.format(on)} sur ${number.format(all)}`,
+  },
+  sheet: {
+    title: 'Le bloc sur papier',
+    print: 'Imprimer cette feuille',
+    empty: 'Choisir d’abord les exercices du bloc.',
+    pairs: 'Paires pour commencer',
+    rounds: (rounds, seconds) => `${number.format(rounds)} × ${seconds}`,
+    turn: 'les partenaires tournent',
+    keep: 'les partenaires restent',
+    perCourt: (pairs) => `${count(pairs, 'paire', 'paires')} par court`,
+  },
+  wishes: {
+    title: 'Qui joue avec qui',
+    means:
+      'Les paires sont proposées selon qui s’est le moins rencontré dernièrement et selon le niveau. Un souhait passe avant les deux.',
+    one: 'Un joueur',
+    other: 'L’autre joueur',
+    together: 'Garder ensemble',
+    apart: 'Séparer',
+    is: { together: 'ensemble', apart: 'séparés' },
+    takeBack: (a, b) => `Retirer le souhait pour ${a} et ${b}`,
+    choose: 'choisir',
+  },
+  courts: {
+    title: 'Les courts',
+    count: 'Combien',
+    countMeans:
+      'Les courts dont le groupe dispose. S’ils ne suffisent pas, les paires se relaient.',
+    notSet: 'non précisé',
+    size: 'Taille',
+    sizes: {
+      small: 'petit (balle rouge), 10,97 sur 5,49 m',
+      middle: 'moyen (balle orange), 18,29 sur 6,40 m',
+      full: 'entier',
+    },
+    sizeMeans: 'Les exercices y sont dessinés et mesurés. Un petit court accueille une paire.',
+    units: 'Longueurs en',
+    unitNames: { metres: 'mètres', feet: 'pieds' },
+  },
+};
