@@ -5,6 +5,7 @@ import { setRound } from '../coming-round.ts';
 import { now } from '../device/clock.ts';
 import { openPractice } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
+import { laterPart } from '../parts/later-part.tsx';
 import { Letter } from '../parts/letter.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { namesOf } from '../parts/names.ts';
@@ -13,6 +14,8 @@ import { go, replace } from '../route.ts';
 import { drillName } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';
 import './settle.css';
+
+const SizeOff = laterPart(() => import('./size-off.tsx').then((file) => file.SizeOff));
 
 /** The short step after the horn, in which counts are put right; open until the practice closes. */
 export function SettleScreen({ round: id }: { round: string | undefined }) {
@@ -42,7 +45,10 @@ export function SettleScreen({ round: id }: { round: string | undefined }) {
       <header>
         <div>
           <p class="faint">
-            {words.value.today.roundNumber(round.ordinal + 1)}: {drillName(round.terms)}
+            {words.value.named(
+              words.value.today.roundNumber(round.ordinal + 1),
+              drillName(round.terms),
+            )}
           </p>
           <h1>{t.title}</h1>
         </div>
@@ -108,6 +114,7 @@ function PairRow({ round, tally }: { round: OpenRound; tally: Tally }) {
           onChange={(by) => correct(round, letter, by)}
         />
       )}
+      {rule === 'in-a-row' && <SizeOff round={round} tally={tally} />}
       {doubts.map((mark) => (
         <Doubt key={mark.id} round={round} mark={mark} />
       ))}

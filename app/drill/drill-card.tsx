@@ -59,13 +59,11 @@ export function DrillCard({ drill, onChange }: { drill: Drill; onChange: () => v
           )}
           <dt>{t.inSet}</dt>
           {drill.rule === 'on-target' ? (
-            <dd>
-              {t.whoStrikes}: {struck(drill, drill.shots[0]?.role ?? 0)}
-            </dd>
+            <dd>{words.value.named(t.whoStrikes, struck(drill, drill.shots[0]?.role ?? 0))}</dd>
           ) : (
             roleNumbers.map((role) => (
               <dd key={role}>
-                <b class="number">{t.role(role, text.roles[role])}</b>: {struck(drill, role)}
+                {words.value.named(t.role(role, text.roles[role]), struck(drill, role))}
               </dd>
             ))
           )}

@@ -36,7 +36,7 @@ export function setupOf(drill: Drill): string[] {
 export function markersOf(drill: Drill): string[] {
   const t = words.value.drill;
   const [own = drill] = squadLanes(drill);
-  return own.markers.map(
-    ({ at, use }) => `${t.markerFor[use]}: ${whereabouts(at, squadSettings.value.size)}`,
+  return own.markers.map(({ at, use }) =>
+    words.value.named(t.markerFor[use], whereabouts(at, squadSettings.value.size)),
   );
 }

@@ -101,7 +101,7 @@ function Proposed({ proposal, number }: { proposal: Proposal; number: number }) 
   return (
     <>
       <p role="status">
-        {t.number(number)}: {words.value.today.rounds(plannedRounds(plan))},{' '}
+        {words.value.named(t.number(number), words.value.today.rounds(plannedRounds(plan)))},{' '}
         <b class="number">{words.value.minutes(plannedMinutes(plan))}</b>
       </p>
       <ol class="propose-steps">

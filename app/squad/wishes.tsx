@@ -27,7 +27,7 @@ export function Wishes({ players }: { players: readonly Player[] }) {
           {wishes.value.map(({ a, b, wish }) => (
             <li key={`${a} ${b}`}>
               <span class="grow break">
-                {words.value.list([playerName(a), playerName(b)])}: <b>{t.is[wish]}</b>
+                {words.value.named(words.value.list([playerName(a), playerName(b)]), t.is[wish])}
               </span>
               <Button
                 aria-label={t.takeBack(playerName(a), playerName(b))}

@@ -189,7 +189,7 @@ function PlayedPart() {
         {played.map((round) => (
           <li key={round.id}>
             <a class="grow cut" href={href('settle', round.id)}>
-              {t.roundNumber(round.ordinal + 1)}: {drillName(round.terms)}
+              {words.value.named(t.roundNumber(round.ordinal + 1), drillName(round.terms))}
             </a>
             <span class={round.settled ? 'faint' : ''}>
               {round.settled ? t.settled : t.toSettle}
