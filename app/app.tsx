@@ -18,6 +18,8 @@ const Players = later(() =>
 );
 const Player = later(() => import('./player/player-screen.tsx').then((file) => file.PlayerScreen));
 const Week = later(() => import('./week/week-screen.tsx').then((file) => file.WeekScreen));
+const Review = later(() => import('./review/review-screen.tsx').then((file) => file.ReviewScreen));
+const Tempo = later(() => import('./tempo/tempo-screen.tsx').then((file) => file.TempoScreen));
 const Settings = later(() =>
   import('./settings/settings-screen.tsx').then((file) => file.SettingsScreen),
 );
@@ -59,6 +61,10 @@ export function App() {
       return <Propose />;
     case 'sheet':
       return <Sheet />;
+    case 'review':
+      return <Review player={which} />;
+    case 'tempo':
+      return <Tempo drill={which ?? ''} />;
     case 'drill':
       return <Drill drill={which} />;
     case 'settings':

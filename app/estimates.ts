@@ -1,5 +1,6 @@
-import { batch, computed, effect, signal, untracked } from '@preact/signals';
+import { computed, effect, signal, untracked } from '@preact/signals';
 import { type Estimate, estimateTally, isCurrent } from '../core/figures/estimate.ts';
+import { pairStints } from '../core/figures/stints.ts';
 import type { PlayedRound, PlayedTally, Summary } from '../core/summary.ts';
 import { type Pace, pacesBy } from '../core/tempo.ts';
 import { currentRound, isRunning } from './actions.ts';
@@ -76,6 +77,28 @@ export function startEstimating(): void {
   });
 }
 
+/** What had been measured of a drill by now. */
+export const paceNow = (drill: string): Pace | undefined =>
+  [...paces.value.values()].at(-1)?.[drill];
+
+/** The stints of all pairs, oldest first. */
+export const allPairs = computed(() => pairStints(estimated.value));
+
+/** Works out one pair's estimate of a round that is not settled yet, for what settle has to say of it. */
+export async function estimateNow(roundId: string, letter: string): Promise<void> {
+  await idle();
+  for (const summary of summaries.value) {
+    const round = summary.rounds.find(({ id }) => id === roundId);
+    const tally = round?.tallies.find(({ pair }) => pair.letter === letter);
+    if (!round || !tally) continue;
+    const pace = paceOf(summary, round);
+    const from = madeFrom(round, tally, pace);
+    if (held.value.has(from)) return;
+    const estimate = estimateTally(round.terms, round.seconds, tally, pace);
+    held.value = new Map([...held.value, [from, estimate]]);
+  }
+}
+
 let working = false;
 
 async function work(): Promise<void> {
@@ -112,9 +135,7 @@ async function workOutNewest(): Promise<boolean> {
     );
     await keepEstimates(summary, whole);
   } else {
-    batch(() => {
-      held.value = new Map([...held.value, ...made]);
-    });
+    held.value = new Map([...held.value, ...made]);
   }
   return true;
 }

@@ -3,11 +3,16 @@ import { currentPlan, currentRound } from '../actions.ts';
 import { openPractice } from '../ledger.ts';
 import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
+import { laterPart } from '../parts/later-part.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { go } from '../route.ts';
 import { words } from '../words/words.ts';
 import { BeforeRound } from './before-round.tsx';
 import { RunningRound } from './running-round.tsx';
+
+const BlockSummary = laterPart(() =>
+  import('./block-summary.tsx').then((file) => file.BlockSummary),
+);
 
 /** A round from its drill's card to the horn; where none is set, what to do next. */
 export function CourtScreen() {
@@ -38,6 +43,7 @@ function NoRound() {
           )}
           <Button onClick={() => go()}>{t.toToday}</Button>
         </section>
+        {done && <BlockSummary />}
       </main>
       <Bar />
     </>

@@ -1,28 +1,50 @@
+import { sumEstimates } from '../../core/figures/all-touches.ts';
+import { pooledConsistency } from '../../core/figures/pooled.ts';
+import type { Stint } from '../../core/figures/stints.ts';
 import type { OwnWork } from '../../core/figures/usual.ts';
+import { Explained } from '../parts/explained.tsx';
+import { Consistent, Touches } from '../parts/figure.tsx';
 import { drillName } from '../words/drill-text.ts';
+import { figureWords } from '../words/figure-words.ts';
 import { words } from '../words/words.ts';
 import { measure } from './measure.ts';
 
-/** What a player did at one drill, beside the player's own usual and best. */
-export function OwnDrill({ work }: { work: OwnWork }) {
+/** What a player did at one drill in the stints given, beside the player's own usual and best. */
+export function OwnDrill({ work, stints }: { work: OwnWork; stints: Stint[] }) {
   const t = words.value.player;
+  const f = figureWords.value;
   const { terms, usual, best } = work;
+  const onTarget = terms.rule === 'on-target';
   return (
     <section class="part">
       <h2 class="break">{drillName(terms)}</h2>
       <p class="small faint">{words.value.setCounts(terms.rule, terms.size)}</p>
       <Counts work={work} />
+      <dl class="own-kinds">
+        <div>
+          <dt>{t.touches}</dt>
+          <dd>
+            <Touches touches={sumEstimates(stints)} />
+          </dd>
+        </div>
+        <div>
+          <dt>{onTarget ? f.meetsTarget : f.comesBack}</dt>
+          <dd>
+            <Consistent known={pooledConsistency(stints)} onTarget={onTarget} />
+          </dd>
+        </div>
+      </dl>
       <Picture work={work} />
       {usual === undefined || best === undefined ? (
         <p>{t.first}</p>
       ) : (
         <p class="own-signs">
-          <span>
+          <Explained of="usual">
             <i class="own-usual" /> {t.usual(usual)}
-          </span>
-          <span>
+          </Explained>
+          <Explained of="best">
             <i class="own-best" /> {t.best(best)}
-          </span>
+          </Explained>
         </p>
       )}
       {work.beaten && <p class="own-beaten">{t.newBest}</p>}
@@ -30,20 +52,15 @@ export function OwnDrill({ work }: { work: OwnWork }) {
   );
 }
 
-function Counts({ work: { terms, sets, touches } }: { work: OwnWork }) {
+function Counts({ work: { terms, sets } }: { work: OwnWork }) {
   const t = words.value.player;
   const onTarget = terms.rule === 'on-target';
   if (sets === 0) return <p>{onTarget ? t.noneOnTarget : t.noSet}</p>;
   return (
     <p class="own-counts">
-      <span>
+      <Explained of="sets">
         <b class="number">{words.value.number(sets)}</b> {onTarget ? t.onTarget : t.sets(sets)}
-      </span>
-      {!onTarget && (
-        <span>
-          <b class="number">{words.value.number(touches)}</b> {t.touchesOf(touches)}
-        </span>
-      )}
+      </Explained>
     </p>
   );
 }

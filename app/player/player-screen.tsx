@@ -1,17 +1,24 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { sumTouches } from '../../core/figures/counted.ts';
+import { sumEstimates } from '../../core/figures/all-touches.ts';
 import { lastDay } from '../../core/figures/last-day.ts';
-import { byPlayer } from '../../core/figures/totals.ts';
+import { byWork, reviewWork } from '../../core/figures/review.ts';
+import { countedAs, playerStints, type Stint } from '../../core/figures/stints.ts';
 import { ownDay } from '../../core/figures/usual.ts';
 import type { Summary } from '../../core/summary.ts';
 import { currentRound, isRunning } from '../actions.ts';
 import { today } from '../device/clock.ts';
 import { prefs, setPrefs } from '../device/prefs.ts';
-import { history, openPractice, squad, summaries } from '../ledger.ts';
+import { estimated } from '../estimates.ts';
+import { history, openPractice, squad } from '../ledger.ts';
 import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
+import { Touches } from '../parts/figure.tsx';
 import { playerName } from '../parts/names.ts';
 import { Reading } from '../parts/reading.tsx';
+import { TrendPicture } from '../parts/trend-picture.tsx';
+import { href } from '../route.ts';
+import { figureWords } from '../words/figure-words.ts';
+import { kindName } from '../words/kind-name.ts';
 import { words } from '../words/words.ts';
 import { HoldButton } from './hold-button.tsx';
 import { OwnDrill } from './own-drill.tsx';
@@ -43,6 +50,9 @@ export function PlayerScreen({ player }: { player: string }) {
               <span class="break">{t.hand(playerName(player))}</span>
             </Button>
             <p class="small faint">{t.handNote}</p>
+            <a class="button" href={href('review', player)}>
+              <span class="break">{figureWords.value.review.openPlayer(playerName(player))}</span>
+            </a>
           </div>
         )}
         {!known ? (
@@ -69,7 +79,7 @@ export function PlayerScreen({ player }: { player: string }) {
 function played(): Summary[] {
   const round = currentRound(openPractice.value);
   const running = isRunning(round) ? round?.id : undefined;
-  return summaries.value.map((summary) => ({
+  return estimated.value.map((summary) => ({
     ...summary,
     rounds: summary.rounds.filter(({ id }) => id !== running),
   }));
@@ -94,21 +104,56 @@ function Name({ children, handed }: { children: string; handed: boolean }) {
 
 function OwnDay({ day, earlier, player }: { day: Summary; earlier: Summary[]; player: string }) {
   const t = words.value.player;
+  const f = figureWords.value;
   const works = ownDay(earlier, day, player);
-  const touches = sumTouches(byPlayer([day]).get(player)?.touches ?? {});
+  const stints = playerStints([day]).get(player) ?? [];
+  const kinds = byWork(stints);
+  const touches = sumEstimates(stints);
   return (
     <>
       <section class="part" aria-labelledby="touches">
         <h2 id="touches">{t.touches}</h2>
         <p class="own-total">
-          <b class="number">{words.value.number(touches)}</b> {t.counted}
+          <Touches touches={touches} />
         </p>
+        {!touches.all && <p>{f.afterSettle}</p>}
         <p>{t.countedNote}</p>
+        {kinds.length > 1 && (
+          <dl class="own-kinds">
+            {kinds.map((kind) => (
+              <div key={kindName(kind)}>
+                <dt>{kindName(kind)}</dt>
+                <dd>
+                  <Touches touches={sumEstimates(kind.stints)} />
+                </dd>
+              </div>
+            ))}
+          </dl>
+        )}
       </section>
       {works.map((work) => (
-        <OwnDrill key={`${work.drill} ${work.terms.rule} ${work.terms.size}`} work={work} />
+        <OwnDrill
+          key={countedAs(work.terms)}
+          work={work}
+          stints={stints.filter((stint) => stint.countedAs === countedAs(work.terms))}
+        />
       ))}
       {works.some((work) => work.usual !== undefined) && <p class="faint">{t.beside}</p>}
+      <Trends stints={playerStints([...earlier, day]).get(player) ?? []} />
     </>
+  );
+}
+
+/** Whether it gets better, for each kind of work that the player has done. */
+function Trends({ stints }: { stints: Stint[] }) {
+  const t = figureWords.value.player;
+  return (
+    <section class="part" aria-labelledby="trends">
+      <h2 id="trends">{t.trends}</h2>
+      <p class="small">{t.trendsNote}</p>
+      {reviewWork(stints).map((work) => (
+        <TrendPicture key={kindName(work)} name={kindName(work)} trend={work.trend} />
+      ))}
+    </section>
   );
 }

@@ -30,6 +30,7 @@ export function PlayersScreen() {
           <section class="part">
             <p>{t.pick}</p>
             <Names players={players.filter((player) => !player.resting)} />
+            <Button onClick={() => go('review')}>{words.value.players.review}</Button>
           </section>
         )}
         {resting.length > 0 && (

@@ -13,6 +13,7 @@ import { nameFault } from '../../core/squad.ts';
 import { currentPlan, plan as put } from '../actions.ts';
 import { append, library } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
+import { laterPart } from '../parts/later-part.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { Stepper } from '../parts/stepper.tsx';
@@ -20,6 +21,8 @@ import { go, href } from '../route.ts';
 import { textOf } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';
 import './block.css';
+
+const StepSize = laterPart(() => import('./step-size.tsx').then((file) => file.StepSize));
 
 /** Drills into the block, in order, with their rounds; lengths; blocks kept by name. */
 export function BlockScreen() {
@@ -109,12 +112,12 @@ function Steps({ plan }: { plan: Plan }) {
                 onChange={(rounds) => replace({ ...step, rounds })}
               />
               <Button
-                aria-label={`${t.partnersOf(name)}: ${t[step.partners]}`}
+                aria-label={words.value.named(t.partnersOf(name), t[step.partners])}
                 onClick={() =>
                   replace({ ...step, partners: step.partners === 'keep' ? 'turn' : 'keep' })
                 }
               >
-                {t.partners}: {t[step.partners]}
+                {words.value.named(t.partners, t[step.partners])}
               </Button>
               <Button
                 aria-label={t.earlier(name)}
@@ -134,6 +137,17 @@ function Steps({ plan }: { plan: Plan }) {
                 ×
               </Button>
             </div>
+            {drill && (
+              <StepSize
+                step={step}
+                drill={drill}
+                seconds={plan.seconds}
+                onSize={(size) => {
+                  const { size: _, ...own } = step;
+                  replace(size === undefined ? own : { ...own, size });
+                }}
+              />
+            )}
           </li>
         );
       })}

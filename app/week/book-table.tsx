@@ -1,5 +1,14 @@
 // biome-ignore-all lint/a11y/noRedundantRoles: Safari drops a table's roles where it is laid out as a grid
+import { type Explainable, Explained } from '../parts/explained.tsx';
 import './book-table.css';
+
+/** A column of numbers: what it is called, and what its numbers mean. */
+export interface BookColumn {
+  name: string;
+  of: Explainable;
+  /** Holds a number with its limits. */
+  wide?: boolean;
+}
 
 /** A row of the book: a name and its numbers. */
 export interface BookRow {
@@ -23,7 +32,7 @@ export function BookTable({
   label: string;
   /** What the names are names of. */
   of: string;
-  columns: string[];
+  columns: BookColumn[];
   rows: BookRow[];
 }) {
   return (
@@ -33,9 +42,9 @@ export function BookTable({
           <th role="columnheader" scope="col">
             {of}
           </th>
-          {columns.map((column) => (
-            <th key={column} role="columnheader" scope="col">
-              {column}
+          {columns.map(({ name }) => (
+            <th key={name} role="columnheader" scope="col">
+              {name}
             </th>
           ))}
         </tr>
@@ -46,11 +55,11 @@ export function BookTable({
             <th role="rowheader" scope="row">
               {name}
             </th>
-            {numbers.map((number, column) => (
-              <td key={columns[column]} role="cell" class="number">
-                {number ?? '—'}
+            {columns.map((column, place) => (
+              <td key={column.name} role="cell" class={column.wide ? 'number book-wide' : 'number'}>
+                <Explained of={column.of}>{numbers[place] ?? '—'}</Explained>
                 <span class="book-column" aria-hidden="true">
-                  {columns[column]}
+                  {column.name}
                 </span>
               </td>
             ))}

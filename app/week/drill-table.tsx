@@ -1,18 +1,28 @@
+import { sumEstimates } from '../../core/figures/all-touches.ts';
 import { sumTouches } from '../../core/figures/counted.ts';
+import { pairStints } from '../../core/figures/stints.ts';
 import { byDrill } from '../../core/figures/totals.ts';
 import type { Summary } from '../../core/summary.ts';
 import { drillName } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';
+import { allTouches } from './all-touches.ts';
 import { BookTable } from './book-table.tsx';
 
 /** What the squad did at each drill, in the order in which the drills were first played. */
 export function DrillTable({ practices }: { practices: Summary[] }) {
   const t = words.value.week;
   const { number } = words.value;
+  const stints = pairStints(practices);
   const rows = [...byDrill(practices)].map(([id, { terms, rounds, sets, touches, seconds }]) => ({
     id,
     name: drillName(terms),
-    numbers: [number(rounds), number(sets), number(sumTouches(touches)), t.inMinutes(seconds)],
+    numbers: [
+      number(rounds),
+      number(sets),
+      number(sumTouches(touches)),
+      t.inMinutes(seconds),
+      allTouches(sumEstimates(stints.filter((stint) => stint.terms.drill === id))),
+    ],
   }));
   return (
     <section class="part" aria-labelledby="by-drill">
@@ -20,7 +30,13 @@ export function DrillTable({ practices }: { practices: Summary[] }) {
       <BookTable
         label="by-drill"
         of={t.drill}
-        columns={[t.rounds, t.sets, t.touches, t.minutes]}
+        columns={[
+          { name: t.rounds, of: 'rounds' },
+          { name: t.sets, of: 'sets' },
+          { name: t.touches, of: 'counted' },
+          { name: t.minutes, of: 'minutes' },
+          { name: t.allTouches, of: 'touches', wide: true },
+        ]}
         rows={rows}
       />
       <p class="small faint">{t.byDrillNote}</p>

@@ -2,12 +2,14 @@ import { isoWeek, type Week, weekDays, weekStep } from '../../core/exchange/week
 import { readWeekName, weekName } from '../../core/exchange/week-name.ts';
 import type { Summary } from '../../core/summary.ts';
 import { today } from '../device/clock.ts';
+import { estimated } from '../estimates.ts';
 import { history, summaries } from '../ledger.ts';
 import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { Reading } from '../parts/reading.tsx';
 import { go, href } from '../route.ts';
+import { figureWords } from '../words/figure-words.ts';
 import { words } from '../words/words.ts';
 import { Attendance } from './attendance.tsx';
 import { DrillTable } from './drill-table.tsx';
@@ -21,7 +23,7 @@ export function WeekScreen({ week }: { week?: string | undefined }) {
   const t = words.value.week;
   const shown = readWeekName(week ?? '') ?? isoWeek(today());
   const days = weekDays(shown.year, shown.week);
-  const practices = summaries.value.filter(({ date }) => days.includes(date));
+  const practices = estimated.value.filter(({ date }) => days.includes(date));
   return (
     <>
       <main class="page">
@@ -95,6 +97,7 @@ function Sheet({ practices, name }: { practices: Summary[]; name: string }) {
         <>
           <PlayerTable practices={practices} />
           <DrillTable practices={practices} />
+          <Button onClick={() => go('review')}>{figureWords.value.review.open}</Button>
           <HandOver practices={practices} name={name} />
         </>
       ) : (

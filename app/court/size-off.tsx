@@ -1,0 +1,57 @@
+import { useEffect, useState } from 'preact/hooks';
+import { isOffSize, sizeAdvice } from '../../core/figures/advice.ts';
+import type { OpenRound, Tally } from '../../core/practice.ts';
+import { comesAgain, withSize } from '../../core/set-sizes.ts';
+import { currentPlan, plan } from '../actions.ts';
+import { allPairs, estimateNow, paceNow } from '../estimates.ts';
+import { Button } from '../parts/button.tsx';
+import { Explained } from '../parts/explained.tsx';
+import { namesOf } from '../parts/names.ts';
+import { figureWords } from '../words/figure-words.ts';
+import { words } from '../words/words.ts';
+import './size-off.css';
+
+/** Where a pair got no set or more than eight: the size that would suit it, offered in one line. */
+export function SizeOff({ round, tally }: { round: OpenRound; tally: Tally }) {
+  const { terms } = round;
+  const { letter, players } = tally.pair;
+  const off = isOffSize(terms, tally.sets);
+  const made = JSON.stringify(tally);
+  const [ready, setReady] = useState<string>();
+  useEffect(() => {
+    if (off) void estimateNow(round.id, letter).then(() => setReady(made));
+  }, [off, made]);
+  if (!off || ready !== made) return null;
+  const advice = sizeAdvice(
+    allPairs.value,
+    terms,
+    players,
+    currentPlan().seconds,
+    paceNow(terms.drill),
+  );
+  if (!advice || advice.size === terms.size) return null;
+  const t = figureWords.value.size;
+  const take = () => plan(withSize(currentPlan(), terms.drill, advice.size));
+  const taken = currentPlan().steps.some(
+    (step) => step.drill === terms.drill && step.size === advice.size,
+  );
+  return (
+    <div class="size-off">
+      <Explained of="size">
+        {tally.sets === 0 ? t.none : t.many(tally.sets)} {t.instead(advice.size, advice.expected)}
+      </Explained>
+      {taken ? (
+        <p role="status">{t.taken(advice.size)}</p>
+      ) : (
+        comesAgain(currentPlan(), terms.drill, round.ordinal) && (
+          <Button
+            aria-label={words.value.named(t.next(advice.size), namesOf(players))}
+            onClick={take}
+          >
+            {t.next(advice.size)}
+          </Button>
+        )
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,45 @@
+import { estimated, waiting } from '../estimates.ts';
+import { history, squad } from '../ledger.ts';
+import { Bar } from '../parts/bar.tsx';
+import { Button } from '../parts/button.tsx';
+import { Messages } from '../parts/messages.tsx';
+import { playerName } from '../parts/names.ts';
+import { Notice } from '../parts/notice.tsx';
+import { Reading } from '../parts/reading.tsx';
+import { go } from '../route.ts';
+import { figureWords } from '../words/figure-words.ts';
+import { PlayerReview } from './player-review.tsx';
+import { SquadReview } from './squad-review.tsx';
+import './review.css';
+
+/** For the coach: what the counts of the squad, or of one player, say, and how sure they are. */
+export function ReviewScreen({ player }: { player?: string | undefined }) {
+  const t = figureWords.value.review;
+  const known = player === undefined || squad.value.has(player);
+  const played = estimated.value.filter(({ rounds }) => rounds.length > 0);
+  return (
+    <>
+      <main class="page">
+        <header>
+          <h1 class="break">{known && player !== undefined ? playerName(player) : t.title}</h1>
+          {player !== undefined && <Button onClick={() => go('review')}>{t.toSquad}</Button>}
+        </header>
+        <Messages />
+        <p class="small faint">{t.squadNote}</p>
+        {waiting.value > 0 && <Notice>{figureWords.value.beingWorkedOut(waiting.value)}</Notice>}
+        {history.value === undefined ? (
+          <Reading />
+        ) : !known ? (
+          <p>{t.notHere}</p>
+        ) : played.length === 0 ? (
+          <p>{t.nothing}</p>
+        ) : player === undefined ? (
+          <SquadReview summaries={played} />
+        ) : (
+          <PlayerReview summaries={played} player={player} />
+        )}
+      </main>
+      <Bar />
+    </>
+  );
+}
