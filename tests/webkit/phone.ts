@@ -93,8 +93,16 @@ export class Phone {
 
   /** Waits until that text holds another one. */
   async reads(selector: string, text: string): Promise<void> {
-    const holds = async () => (await this.text(selector)).includes(text);
-    await this.driver.wait(holds, LIMIT_MS, `“${text}” did not come in ${selector}`);
+    let there = '';
+    const holds = async () => {
+      there = await this.text(selector);
+      return there.includes(text);
+    };
+    try {
+      await this.driver.wait(holds, LIMIT_MS);
+    } catch (cause) {
+      throw new Error(`“${text}” did not come in ${selector}, which reads “${there}”`, { cause });
+    }
   }
 
   /** Taps a button or a link by its name; a name that ends in `…` may go on. */
