@@ -103,7 +103,7 @@ export const figures: FigureWords = {
     neverPartedBoth: (one, other) =>
       `${one} y ${other} nunca se separaron: no se puede saber de quién son las series.`,
     groups: (groups) =>
-      `Estos nunca jugaron juntos, así que no se pueden comparar: ${groups.join(' / ')}.`,
+      `Estos nunca coincidieron, así que no se pueden comparar: ${groups.join(' / ')}.`,
     classes: (classes) => `Estos solo se pueden comparar entre sí: ${classes.join(' / ')}.`,
     onTargetOwn: 'Las bolas en el objetivo no entran: ya son de cada jugador.',
     squadNote: 'Para el entrenador. No enseñar a los jugadores.',
@@ -148,7 +148,7 @@ export const figures: FigureWords = {
     hitTap: 'Ahora, en el siguiente golpe',
     tapped: (taps, of) => `${number.format(taps)} de ${number.format(of)}`,
     known: (seconds) => `Conocido: ${seconds}. Una medición nueva lo sustituye.`,
-    usual: 'Todavía sin medir: se toma el tiempo usual de los juveniles.',
+    usual: 'Todavía sin medir: se toma el tiempo usual de jugadores jóvenes.',
     keep: 'Guardarlo',
     kept: 'Guardado. Vale para todas las rondas de este ejercicio desde este entrenamiento.',
     again: 'Otra vez',
