@@ -26,8 +26,8 @@ export const planning: PlanningWords = {
       serve: 'Saque',
       return: 'Devolución',
     },
-    never: 'nunca',
-    due: { no: '', overdue: 'con retraso', 'long-overdue': 'con mucho retraso' },
+    never: 'aún no',
+    due: { no: '', overdue: '(con retraso)', 'long-overdue': '(con mucho retraso)' },
     noRound: 'sin entrenamiento',
     cell: (line, week, touches) =>
       `${line}, semana ${number.format(week)}: ${count(touches, 'golpe', 'golpes')}`,
@@ -70,8 +70,8 @@ export const planning: PlanningWords = {
     empty: 'Elegir antes los ejercicios del bloque.',
     pairs: 'Parejas para empezar',
     rounds: (rounds, seconds) => `${number.format(rounds)} × ${seconds}`,
-    turn: 'los compañeros rotan',
-    keep: 'los compañeros siguen',
+    turn: 'parejas que rotan',
+    keep: 'parejas fijas',
     perCourt: (pairs) => `${count(pairs, 'pareja', 'parejas')} en una cancha`,
   },
   wishes: {
