@@ -252,9 +252,9 @@ export const fr: Words = {
   settle: {
     title: 'Vérifier les comptes',
     late: (second) => `En retard, à ${second}`,
-    doubtful: (second) => `Douteux, trop tôt, à ${second}`,
+    doubtful: (second) => `Trop tôt, à ${second}`,
     keep: 'Compte',
-    strike: 'Ne compte pas',
+    strike: 'Rayé',
     fewer: (names) => `Une série de moins pour ${names}`,
     more: (names) => `Une série de plus pour ${names}`,
     showing: 'Série inachevée, coups',
