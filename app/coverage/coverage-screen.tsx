@@ -189,7 +189,7 @@ function Behind({ cell }: { cell: CoverageCell }) {
   const t = planningWords.value.coverage;
   if (cell.rounds.length === 0) return <p>{t.none}</p>;
   return (
-    <ol class="ruled">
+    <ol class="ruled coverage-behind">
       {cell.rounds.map((round) => (
         <li key={round.round}>
           <a class="grow break" href={href('drill', round.drill)}>

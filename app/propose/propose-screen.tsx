@@ -162,7 +162,7 @@ function Choosing() {
       <p class="small">{t.drillsMean}</p>
       {families.map((family) => (
         <div key={family} class="stack">
-          <h3>{words.value.families[family]}</h3>
+          <h2>{words.value.families[family]}</h2>
           <ul class="propose-drills">
             {[...drills.values()]
               .filter((drill) => drill.family === family)

@@ -49,7 +49,8 @@ for (const theme of ['light', 'dark'] as const) {
       timeout: 30_000,
     });
     const addresses = ['', 'squad', 'block', 'players', 'week', 'settings', 'drill'];
-    for (const address of [...addresses, 'drill/lob-and-overhead', 'court', 'review']) {
+    const further = ['drill/lob-and-overhead', 'court', 'review', 'coverage', 'propose', 'sheet'];
+    for (const address of [...addresses, ...further]) {
       await coach.visit(address);
       await expectNothing(page, address);
     }
