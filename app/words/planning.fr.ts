@@ -15,7 +15,7 @@ export const planning: PlanningWords = {
     line: 'Travaillé',
     week: (week) => `S ${number.format(week)}`,
     weekLong: (week) => `Semaine ${number.format(week)}`,
-    days: 'Il y a (jours)',
+    days: 'Il y a (j)',
     strokes: {
       groundstroke: 'Coup du fond',
       volley: 'Volée',

@@ -67,7 +67,6 @@ const FORMATS = [
 
 /** Names that are the same everywhere. */
 const NAMES = [
-  'words.app',
   'words.settings.android',
   'words.settings.languages.en',
   'words.settings.languages.fr',
