@@ -14,7 +14,7 @@ export interface PooledConsistency extends Consistency {
 const PRIOR = { back: { a: 4, b: 1 }, onTarget: { a: 1, b: 1 } } as const;
 
 type Beta = { a: number; b: number };
-type Known = Pick<Stint, 'success'> & { terms: { rule: CountingRule } };
+type Known = { terms: { rule: CountingRule }; success?: Stint['success'] };
 
 const priorOf = ({ terms }: Known): Beta =>
   terms.rule === 'on-target' ? PRIOR.onTarget : PRIOR.back;

@@ -26,34 +26,46 @@ export interface Stint {
   part: number;
   /** What the player has in completed sets beyond that part of them. */
   offset: number;
-  /** The pair's, where the model was asked. */
-  estimate?: Estimate;
-  /** The pair's share of shots that come back; on target the player's own that meet it. */
-  success?: Consistency;
+  /** The pair's; undefined where the model was not asked yet. */
+  estimate: Estimate | undefined;
+  /**
+   * The pair's share of shots that come back; on target the player's own that meet it. Undefined
+   * where there is no estimate, or one that the clock contradicts.
+   */
+  success: Consistency | undefined;
 }
 
 /** A round of which a tally is looked at, and the practice it was played in. */
 export type Setting = Pick<Summary, 'practice' | 'date'> & Pick<PlayedRound, 'terms' | 'seconds'>;
 
 /** What each player of a tally did, in their places in the pair. */
-export function tallyStints(setting: Setting, tally: PlayedTally): Stint[] {
-  const { terms, seconds } = setting;
-  const common = commonTo(setting, tally);
+export function tallyStints(
+  { practice, date, terms, seconds }: Setting,
+  tally: PlayedTally,
+): Stint[] {
+  const { estimate, pair } = tally;
+  const alike = countedAs(terms);
+  const clock = clockOf(practice, terms, tally);
   const own = shares(terms, tally);
   const inSets = own.reduce((sum, { touches }) => sum + sumTouches(touches), 0);
   return own.map(({ player, sets, touches, time }, place) => {
-    const success = tally.estimate?.own?.[player] ?? tally.estimate?.success;
     const counted = sumTouches(touches);
     const part = partOf(terms, seconds, tally, place);
     return {
-      ...common,
+      practice,
+      date,
+      terms,
+      countedAs: alike,
+      clock,
+      players: pair.players,
       sets,
       counted,
       seconds: seconds * time,
       part,
       // On target everyone strikes as many balls as the others, whoever meets it.
       offset: terms.rule === 'on-target' ? 0 : counted - part * inSets,
-      ...(success && { success }),
+      estimate,
+      success: estimate?.own?.[player] ?? estimate?.success,
     };
   });
 }
@@ -74,17 +86,20 @@ export function playerStints(summaries: readonly Summary[]): Map<string, Stint[]
 
 /** The stints of whole pairs, one a tally, in the order of the summaries. */
 export const pairStints = (summaries: readonly Summary[]): Stint[] =>
-  played(summaries).map(({ setting, tally }) => ({
-    ...commonTo(setting, tally),
+  played(summaries).map(({ setting: { practice, date, terms, seconds }, tally }) => ({
+    practice,
+    date,
+    terms,
+    countedAs: countedAs(terms),
+    clock: clockOf(practice, terms, tally),
+    players: tally.pair.players,
     sets: tally.sets,
-    counted: shares(setting.terms, tally).reduce(
-      (sum, { touches }) => sum + sumTouches(touches),
-      0,
-    ),
-    seconds: setting.seconds,
+    counted: shares(terms, tally).reduce((sum, { touches }) => sum + sumTouches(touches), 0),
+    seconds,
     part: 1,
     offset: 0,
-    ...(tally.estimate?.success && { success: tally.estimate.success }),
+    estimate: tally.estimate,
+    success: tally.estimate?.success,
   }));
 
 const played = (summaries: readonly Summary[]): { setting: Setting; tally: PlayedTally }[] =>
@@ -94,16 +109,6 @@ const played = (summaries: readonly Summary[]): { setting: Setting; tally: Playe
       return tallies.map((tally) => ({ setting, tally }));
     }),
   );
-
-const commonTo = ({ practice, date, terms }: Setting, tally: PlayedTally) => ({
-  practice,
-  date,
-  terms,
-  countedAs: countedAs(terms),
-  clock: clockOf(practice, terms, tally),
-  players: tally.pair.players,
-  ...(tally.estimate && { estimate: tally.estimate }),
-});
 
 /** The same for rounds that are counted in the same way. No rule and no size has a space in it. */
 export const countedAs = ({ drill, rule, size }: Terms): string => `${drill} ${rule} ${size}`;

@@ -46,16 +46,19 @@ export function trend(
   const n = points.length;
   if (n < 3 || points.every(({ at }) => at === points[0]!.at)) return undefined;
 
-  const slopes: number[] = [];
+  const found: number[] = [];
   let s = 0;
-  points.forEach((a, i) => {
-    for (const b of points.slice(i + 1)) {
-      if (a.at === b.at) continue;
-      slopes.push((b.value - a.value) / (b.at - a.at));
-      s += Math.sign(b.value - a.value) * Math.sign(b.at - a.at);
+  for (let i = 0; i < n; i++) {
+    const { at, value } = points[i]!;
+    for (let j = i + 1; j < n; j++) {
+      const later = points[j]!.at - at;
+      if (later === 0) continue;
+      const slope = (points[j]!.value - value) / later;
+      found.push(slope);
+      s += Math.sign(slope);
     }
-  });
-  slopes.sort((a, b) => a - b);
+  }
+  const slopes = Float64Array.from(found).sort();
 
   const inAt = ties(points.map(({ at }) => at));
   const inValue = ties(points.map(({ value }) => value));
@@ -80,7 +83,7 @@ export function trend(
 }
 
 /** The value at a rank from 1, interpolated between its neighbours. */
-function ranked(sorted: readonly number[], rank: number): number {
+function ranked(sorted: ArrayLike<number>, rank: number): number {
   const below = Math.floor(rank);
   const lower = sorted[below - 1]!;
   return lower + (rank - below) * (sorted[Math.ceil(rank) - 1]! - lower);
