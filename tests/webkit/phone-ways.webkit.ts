@@ -50,10 +50,17 @@ describe.skipIf(!engine)('a phone with WebKit', () => {
     await expect.poll(() => staysOn(phone)).toEqual([true]);
   });
 
+  test('keeps the screen on again after a reload in mid-round, from the first mark on', async () => {
+    await phone.reload();
+    await watch(phone);
+    await coach.mark(0);
+    await expect.poll(() => staysOn(phone)).toEqual([true]);
+  });
+
   test('does not buzz: a mark is seen', async () => {
     expect(await phone.run(`return 'vibrate' in navigator`)).toBe(false);
     await coach.mark(1);
-    await expect.poll(() => coach.counts()).toEqual([0, 1]);
+    await expect.poll(() => coach.counts()).toEqual([1, 1]);
     await phone.see('.tile-pair:nth-child(2) .tile-struck');
   });
 
