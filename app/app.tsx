@@ -23,6 +23,8 @@ const Tempo = later(() => import('./tempo/tempo-screen.tsx').then((file) => file
 const Settings = later(() =>
   import('./settings/settings-screen.tsx').then((file) => file.SettingsScreen),
 );
+const Pair = later(() => import('./court/pair-screen.tsx').then((file) => file.PairScreen));
+const Wall = later(() => import('./wall/wall-screen.tsx').then((file) => file.WallScreen));
 const Block = later(() => import('./today/block-screen.tsx').then((file) => file.BlockScreen));
 const Coverage = later(() =>
   import('./coverage/coverage-screen.tsx').then((file) => file.CoverageScreen),
@@ -31,18 +33,27 @@ const Propose = later(() =>
   import('./propose/propose-screen.tsx').then((file) => file.ProposeScreen),
 );
 const Sheet = later(() => import('./sheet/sheet-screen.tsx').then((file) => file.SheetScreen));
+const Help = later(() => import('./help/help-screen.tsx').then((file) => file.HelpScreen));
 const Drill = later(() => import('./drill/drill-screen.tsx').then((file) => file.DrillScreen));
+
+/** The screens on which a running round is seen. */
+const COURT_PLACES = ['court', 'pair', 'wall'];
 
 export function App() {
   const [place = '', which] = route.value;
   const stays = mustStayOnCourt();
+  const elsewhere = !COURT_PLACES.includes(place);
   useEffect(() => {
-    if (stays && place !== 'court') replace('court');
-  }, [stays, place]);
-  if (stays) return <CourtScreen />;
+    if (stays && elsewhere) replace('court');
+  }, [stays, elsewhere]);
+  if (stays && elsewhere) return <CourtScreen />;
   switch (place) {
     case 'court':
       return <CourtScreen />;
+    case 'pair':
+      return <Pair letter={which ?? ''} />;
+    case 'wall':
+      return <Wall />;
     case 'settle':
       return <SettleScreen round={which} />;
     case 'block':
@@ -55,18 +66,20 @@ export function App() {
       return <Player player={which ?? ''} />;
     case 'week':
       return <Week week={which} />;
+    case 'review':
+      return <Review player={which} />;
+    case 'tempo':
+      return <Tempo drill={which ?? ''} />;
     case 'coverage':
       return <Coverage player={which} />;
     case 'propose':
       return <Propose />;
     case 'sheet':
       return <Sheet />;
-    case 'review':
-      return <Review player={which} />;
-    case 'tempo':
-      return <Tempo drill={which ?? ''} />;
     case 'drill':
       return <Drill drill={which} />;
+    case 'help':
+      return <Help />;
     case 'settings':
       return <Settings />;
     default:

@@ -6,7 +6,9 @@ import { prefs } from './device/prefs.ts';
  * them, and the phone's back gesture goes where a person expects.
  */
 const hash = signal(location.hash);
+let kept: string | undefined;
 addEventListener('hashchange', () => {
+  if (kept !== undefined && location.hash !== kept) location.replace(kept);
   hash.value = location.hash;
 });
 
@@ -33,10 +35,25 @@ function decode(part: string): string {
 export const href = (...parts: string[]): string => `#/${parts.map(encodeURIComponent).join('/')}`;
 
 export function go(...parts: string[]): void {
+  kept = undefined;
   location.hash = href(...parts);
 }
 
 /** Like `go`, but the phone's back gesture skips the address that is left. */
 export function replace(...parts: string[]): void {
+  kept = undefined;
   location.replace(href(...parts));
+}
+
+/**
+ * Keeps the app where it is, whatever the back gesture says, until it goes elsewhere by itself: for
+ * a screen in other hands.
+ *
+ * @returns lets go
+ */
+export function stay(): () => void {
+  kept = location.hash;
+  return () => {
+    kept = undefined;
+  };
 }

@@ -16,7 +16,9 @@ import { go } from '../route.ts';
 import { drillName, textOf } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';
 import { startRound } from './clock-deeds.ts';
+import { OtherScreens } from './other-screens.tsx';
 import { SayPairs } from './say-pairs.tsx';
+import { leavesFocus, useKeys } from './use-keys.ts';
 import './before-round.css';
 
 /** The drill's card and the pairs, until Start. */
@@ -32,8 +34,11 @@ export function BeforeRound({ round }: { round: OpenRound }) {
   const pairs = coming?.pairs ?? [];
   const playing = coming ? playingPairs() : [];
   const setup = drill ? setupOf(drill) : [];
+  useKeys([], () => {
+    if (pairs.length > 0) startRound(round);
+  });
   return (
-    <main class="page before">
+    <main class="page before" {...leavesFocus}>
       <header>
         <div>
           <p class="faint">
@@ -84,9 +89,16 @@ export function BeforeRound({ round }: { round: OpenRound }) {
         )}
         <SayPairs round={round.id} pairs={playing} />
       </section>
+      {pairs.length > 0 && (
+        <details class="part other-screens">
+          <summary>{t.otherScreens}</summary>
+          <OtherScreens pairs={playing} />
+          <Button onClick={() => go('tempo', round.terms.drill)}>{t.tempoCheck}</Button>
+        </details>
+      )}
       <div class="before-start">
         {sleeps.value && <p class="small">{t.sleeps[sleeps.value]}</p>}
-        <Button as="main" disabled={pairs.length === 0} onClick={() => startRound(round, pairs)}>
+        <Button as="main" disabled={pairs.length === 0} onClick={() => startRound(round)}>
           {t.start} · {words.value.clock(round.seconds)}
         </Button>
       </div>

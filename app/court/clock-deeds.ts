@@ -1,5 +1,4 @@
 import { EXTENSION_SECONDS } from '../../core/clock.ts';
-import type { Pair } from '../../core/entry.ts';
 import type { OpenRound } from '../../core/practice.ts';
 import { extend, press } from '../actions.ts';
 import { setRound } from '../coming-round.ts';
@@ -12,11 +11,11 @@ import { stayAwake } from '../device/wake.ts';
  * click may ask of the phone is asked here.
  */
 
-/** Starts the round that waits, with these pairs. */
-export function startRound(round: OpenRound, pairs: Pair[]): void {
+/** Starts the round that waits, with the pairs as they are shown. */
+export function startRound(round: OpenRound): void {
   sayNoMore();
   unlockSound();
-  setRound(pairs);
+  setRound();
   press('clock-started', round);
   sound('start');
   void stayAwake();

@@ -1,43 +1,69 @@
 import { useEffect, useState } from 'preact/hooks';
 import { type Clock, isPaused } from '../../core/clock.ts';
 import type { OpenRound } from '../../core/practice.ts';
-import type { Sign } from '../../core/signs.ts';
+import { prefs } from '../device/prefs.ts';
 import { unlockSound } from '../device/sound.ts';
 import { Button } from '../parts/button.tsx';
 import { Presence } from '../parts/presence.tsx';
 import { Trouble } from '../parts/trouble.tsx';
+import { useAwake } from '../parts/use-awake.ts';
 import { go } from '../route.ts';
 import { words } from '../words/words.ts';
 import { attend } from './attend.ts';
 import { giveMoreTime, pauseRound, resumeRound, stopRound } from './clock-deeds.ts';
+import { OtherScreens } from './other-screens.tsx';
+import { countOn, placesOf, shownTallies, takeBackOn } from './places.ts';
+import { roundState } from './round-state.ts';
 import { Tiles } from './tiles.tsx';
 import { useClock } from './use-clock.ts';
+import { leavesFocus, useKeys } from './use-keys.ts';
 import './running-round.css';
 
 /** The screen that must be right: the clock, and one tile a pair. */
 export function RunningRound({ round, clock }: { round: OpenRound; clock: Clock }) {
   const t = words.value.court;
-  const [choosing, setChoosing] = useState(false);
+  const [sheet, setSheet] = useState<'here' | 'screens'>();
   const { digits, sign, over } = useClock(clock, attend);
+  const paused = isPaused(clock);
+  useAwake(!over);
   useEffect(() => {
     // After a reload, or where the phone took the sound away, the next touch gives it back.
     addEventListener('click', unlockSound);
     return () => removeEventListener('click', unlockSound);
   }, []);
+  useKeys(
+    shownTallies(round).flatMap((tally) => placesOf(round, tally)),
+    (deed) => {
+      if (deed.do === 'count') countOn(round, deed.place);
+      else if (deed.do === 'take-back') takeBackOn(round, deed.place);
+      else if (paused) resumeRound(round);
+      else if (!over) pauseRound(round);
+    },
+  );
+  const toggle = (which: 'here' | 'screens') => ({
+    'aria-expanded': sheet === which,
+    onClick: () => setSheet(sheet === which ? undefined : which),
+  });
   return (
-    <main class="running" data-sign={sign} data-over={over || undefined}>
+    <main
+      class="running"
+      data-sign={sign}
+      data-over={over || undefined}
+      data-hand={prefs.value.hand}
+      {...leavesFocus}
+    >
       <header class="running-head">
         <p class="running-clock number" role="timer" aria-label={t.left}>
           <span ref={digits} />
         </p>
         <div class="running-state">
-          <p role="status">{stateOf(clock, over, sign)}</p>
-          {isPaused(clock) ? (
-            <Button as="quiet" onClick={() => go()}>
-              {t.toToday}
+          <p role="status">{roundState(clock, over, sign)}</p>
+          {paused ? (
+            <Button as="quiet" {...toggle('screens')}>
+              {t.otherScreens}
             </Button>
           ) : (
-            <Button as="quiet" aria-expanded={choosing} onClick={() => setChoosing(!choosing)}>
+            <Button as="quiet" {...toggle('here')}>
               {t.here}
             </Button>
           )}
@@ -52,23 +78,25 @@ export function RunningRound({ round, clock }: { round: OpenRound; clock: Clock 
       </header>
       <Trouble />
       <Tiles round={round} clock={clock} />
-      {choosing && (
-        <div class="running-here">
-          <Presence />
-          <p class="small">{t.hereLater}</p>
-          <Button onClick={() => setChoosing(false)}>{words.value.done}</Button>
+      {sheet && (
+        <div class="running-sheet">
+          {sheet === 'here' ? (
+            <>
+              <Presence />
+              <p class="small">{t.hereLater}</p>
+            </>
+          ) : (
+            <>
+              <Button onClick={() => go()}>{t.toToday}</Button>
+              <Button onClick={() => go('tempo', round.terms.drill)}>{t.tempoCheck}</Button>
+              <OtherScreens pairs={round.tallies.map(({ pair }) => pair)} />
+            </>
+          )}
+          <Button onClick={() => setSheet(undefined)}>{words.value.done}</Button>
         </div>
       )}
     </main>
   );
-}
-
-function stateOf(clock: Clock, over: boolean, sign: Sign | undefined): string {
-  const t = words.value.court;
-  if (clock.stopped !== undefined) return t.stopped;
-  if (over) return t.over;
-  if (isPaused(clock)) return t.paused;
-  return sign === 'half-minute' ? t.sign30 : '';
 }
 
 function Controls({ round, clock }: { round: OpenRound; clock: Clock }) {
@@ -82,19 +110,26 @@ function Controls({ round, clock }: { round: OpenRound; clock: Clock }) {
     }
     stopRound(round);
   };
+  const controls = [
+    isPaused(clock) ? (
+      <Button key="run" onClick={() => resumeRound(round)}>
+        {t.resume}
+      </Button>
+    ) : (
+      <Button key="run" onClick={() => pauseRound(round)}>
+        {t.pause}
+      </Button>
+    ),
+    <Button key="more" aria-label={t.moreLabel} onClick={() => giveMoreTime(round)}>
+      {t.more}
+    </Button>,
+    <Button key="stop" onClick={stop} class={sure ? 'running-sure' : ''}>
+      {sure ? t.stopSure : t.stop}
+    </Button>,
+  ];
   return (
     <div class="running-controls">
-      {isPaused(clock) ? (
-        <Button onClick={() => resumeRound(round)}>{t.resume}</Button>
-      ) : (
-        <Button onClick={() => pauseRound(round)}>{t.pause}</Button>
-      )}
-      <Button aria-label={t.moreLabel} onClick={() => giveMoreTime(round)}>
-        {t.more}
-      </Button>
-      <Button onClick={stop} class={sure ? 'running-sure' : ''}>
-        {sure ? t.stopSure : t.stop}
-      </Button>
+      {prefs.value.hand === 'left' ? controls.toReversed() : controls}
     </div>
   );
 }

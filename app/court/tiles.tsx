@@ -4,28 +4,59 @@ import { type Clock, endSecond } from '../../core/clock.ts';
 import { restingIn } from '../../core/figures/counted.ts';
 import { pairUsual } from '../../core/figures/usual.ts';
 import type { Mark, OpenRound, Tally } from '../../core/practice.ts';
-import { count, takeBack } from '../actions.ts';
-import { buzz } from '../device/vibrate.ts';
+import { prefs } from '../device/prefs.ts';
 import { history, unsaved } from '../ledger.ts';
 import { Letter } from '../parts/letter.tsx';
 import { namesOf, playerName } from '../parts/names.ts';
 import { words } from '../words/words.ts';
+import { keyOf } from './keys.ts';
+import {
+  countOn,
+  isSplit,
+  type Place,
+  placesOf,
+  shownTallies,
+  standingMarks,
+  takeBackOn,
+} from './places.ts';
+import { keysUsed } from './use-keys.ts';
 import './tiles.css';
 
-/** One tile a pair; split into one a player where the drill counts for the player who struck. */
-export function Tiles({ round, clock }: { round: OpenRound; clock: Clock }) {
-  const split = round.terms.rule === 'on-target';
+/**
+ * One tile a pair; split into one a player where the drill counts for the player who struck.
+ *
+ * @param only the letter of the one pair that is shown; all of them where it is left out
+ */
+export function Tiles({
+  round,
+  clock,
+  only,
+}: {
+  round: OpenRound;
+  clock: Clock;
+  only?: string | undefined;
+}) {
+  const tallies = shownTallies(round, only);
+  const places = tallies.flatMap((tally) => placesOf(round, tally));
   return (
-    <div class="tiles" data-pairs={round.tallies.length} data-split={split || undefined}>
-      {round.tallies.map((tally) => (
+    <div
+      class="tiles"
+      data-pairs={tallies.length}
+      data-split={isSplit(round) || undefined}
+      data-hand={prefs.value.hand}
+    >
+      {tallies.map((tally) => (
         <section key={tally.pair.letter} class="tile-pair" aria-label={namesOf(tally.pair.players)}>
-          {split ? (
-            tally.pair.players.map((player) => (
-              <Tile key={player} round={round} clock={clock} tally={tally} player={player} />
-            ))
-          ) : (
-            <Tile round={round} clock={clock} tally={tally} />
-          )}
+          {placesOf(round, tally).map((place) => (
+            <Tile
+              key={place.player}
+              round={round}
+              clock={clock}
+              tally={tally}
+              place={place}
+              byKey={prefs.value.keys ? keyOf(places, place) : undefined}
+            />
+          ))}
         </section>
       ))}
     </div>
@@ -36,21 +67,22 @@ function Tile({
   round,
   clock,
   tally,
-  player,
+  place,
+  byKey,
 }: {
   round: OpenRound;
   clock: Clock;
   tally: Tally;
-  player?: string;
+  place: Place;
+  byKey: string | undefined;
 }) {
   const t = words.value.court;
   const { letter, players } = tally.pair;
+  const { player } = place;
   const own = player === undefined ? players : [player];
   const names = namesOf(own);
   const sets = player === undefined ? tally.sets : (tally.byPlayer?.[player] ?? 0);
-  const marks = (round.marks[letter] ?? []).filter(
-    (mark) => !mark.takenBack && mark.player === player,
-  );
+  const marks = standingMarks(round, place);
   const usual = useUsual(round, clock, tally);
   // What stood when the tile was drawn first was not struck just now.
   const [before] = useState(marks.length);
@@ -60,10 +92,8 @@ function Tile({
         <button
           type="button"
           class="tile-count"
-          {...onTouch(() => {
-            count(round, letter, player);
-            buzz('mark');
-          })}
+          aria-keyshortcuts={byKey}
+          {...onTouch(() => countOn(round, place))}
         >
           <span class="tile-names">
             {player === undefined || player === players[0] ? <Letter letter={letter} /> : null}
@@ -73,16 +103,23 @@ function Tile({
               ))}
             </span>
           </span>
-          <span class="tile-sets number">
-            {sets}
-            <span class="unseen"> {t.sets(sets)} </span>
+          <span class="tile-room">
+            <span class="tile-sets number" data-long={sets > 99 || undefined}>
+              {sets}
+              <span class="unseen"> {t.sets(sets)} </span>
+            </span>
           </span>
           <span class="tile-state">
+            {keysUsed.value && byKey !== undefined && (
+              <span class="tile-key" aria-hidden="true">
+                {byKey}
+              </span>
+            )}
+            <Doubts marks={marks} />
             {player === undefined && usual !== undefined && (
               <span>{sets >= usual ? t.ahead(usual) : t.usual(usual)}</span>
             )}
             {player === undefined && <Resting players={players} sets={sets} />}
-            <Doubts marks={marks} />
           </span>
           {marks.length !== before && <span key={marks.length} class="tile-struck" />}
         </button>
@@ -91,10 +128,7 @@ function Tile({
           class="tile-back"
           aria-label={t.takeBackOf(names)}
           disabled={marks.length === 0}
-          onClick={() => {
-            const last = marks.at(-1);
-            if (last) takeBack(round, last.id);
-          }}
+          onClick={() => takeBackOn(round, place)}
         >
           <Saved marks={marks} />
           <span>{t.takeBack}</span>
@@ -155,6 +189,9 @@ const onTouch = (act: () => void): JSX.IntrinsicElements['button'] => ({
   },
   onClick: (event) => {
     if (event.detail === 0) act();
+  },
+  onKeyDown: (event) => {
+    if (event.repeat) event.preventDefault(); // A key that is held down counts once.
   },
   onContextMenu: (event) => event.preventDefault(),
 });

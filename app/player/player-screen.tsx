@@ -13,6 +13,7 @@ import { history, openPractice, squad } from '../ledger.ts';
 import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
 import { Touches } from '../parts/figure.tsx';
+import { HoldButton } from '../parts/hold-button.tsx';
 import { playerName } from '../parts/names.ts';
 import { Reading } from '../parts/reading.tsx';
 import { TrendPicture } from '../parts/trend-picture.tsx';
@@ -20,7 +21,6 @@ import { href } from '../route.ts';
 import { figureWords } from '../words/figure-words.ts';
 import { kindName } from '../words/kind-name.ts';
 import { words } from '../words/words.ts';
-import { HoldButton } from './hold-button.tsx';
 import { OwnDrill } from './own-drill.tsx';
 import './player.css';
 
@@ -65,9 +65,11 @@ export function PlayerScreen({ player }: { player: string }) {
           <p>{t.nothing}</p>
         )}
         {handed && (
-          <HoldButton hint={t.hold} onHeld={() => setPrefs({ handedTo: undefined })}>
-            {t.takeBack}
-          </HoldButton>
+          <section class="part">
+            <HoldButton hint={t.hold} onHeld={() => setPrefs({ handedTo: undefined })}>
+              {t.takeBack}
+            </HoldButton>
+          </section>
         )}
       </main>
       {!handed && <Bar />}

@@ -2,7 +2,7 @@ import { at, formats } from './format.ts';
 
 /** English, for the screens of figures only: these words come with them and not with the app. */
 
-const { number, tenths, hundredths, percent, shortDay, count } = formats('en');
+const { isOne, one, number, tenths, hundredths, percent, shortDay, count } = formats('en');
 
 const rate = (n: number) => (n < 10 ? hundredths : tenths).format(n);
 const times = (n: number) => (Number.isFinite(n) ? hundredths.format(n) : 'no known number of');
@@ -122,7 +122,7 @@ export const figures = {
   size: {
     fit: 'Sizes that suit these pairs',
     line: (names: string, size: number, expected: number, larger: number, smaller: number) =>
-      `${names}: ${size} in a row would give about ${rate(expected)} sets (${size + 1}: ${rate(larger)}, ${size - 1}: ${rate(smaller)})`,
+      `${names}: ${size} in a row would give about ${one.format(expected)} ${isOne(expected) ? 'set' : 'sets'} (${size + 1}: ${one.format(larger)}, ${size - 1}: ${one.format(smaller)})`,
     apart: 'from their rounds with others',
     unknown: (names: string) => `${names}: not known yet, they have not played this drill.`,
     set: (size: number) => `Set to ${size}`,
@@ -131,7 +131,7 @@ export const figures = {
     none: 'No set in this round.',
     many: (sets: number) => `${count(sets, 'set', 'sets')} in this round.`,
     instead: (size: number, expected: number) =>
-      `${size} in a row would give about ${rate(expected)}.`,
+      `${size} in a row would give about ${one.format(expected)}.`,
     next: (size: number) => `Take ${size} from the next round on`,
     taken: (size: number) => `From the next round on it is ${size}.`,
   },

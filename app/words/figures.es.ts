@@ -3,7 +3,7 @@ import { at, formats } from './format.ts';
 
 /** Spanish, for the screens of figures only; which word stands for which is told with the app's. */
 
-const { number, tenths, hundredths, percent, shortDay, isOne, count } = formats('es');
+const { one, number, tenths, hundredths, percent, shortDay, isOne, count } = formats('es');
 
 const rate = (n: number) => (n < 10 ? hundredths : tenths).format(n);
 const times = (n: number) =>
@@ -118,7 +118,7 @@ export const figures: FigureWords = {
   size: {
     fit: 'Tamaños para estas parejas',
     line: (names, size, expected, larger, smaller) =>
-      `${names}: ${size} seguidas darían unas ${rate(expected)} series (${size + 1}: ${rate(larger)}, ${size - 1}: ${rate(smaller)})`,
+      `${names}: ${size} seguidas darían unas ${one.format(expected)} series (${size + 1}: ${one.format(larger)}, ${size - 1}: ${one.format(smaller)})`,
     apart: 'según sus rondas con otros',
     unknown: (names) => `${names}: aún no se sabe, no jugaron este ejercicio.`,
     set: (size) => `Poner ${size}`,
@@ -126,7 +126,7 @@ export const figures: FigureWords = {
     now: (size) => `Ahora ${size} seguidas.`,
     none: 'Ninguna serie en esta ronda.',
     many: (sets) => `${count(sets, 'serie', 'series')} en esta ronda.`,
-    instead: (size, expected) => `${size} seguidas darían unas ${rate(expected)}.`,
+    instead: (size, expected) => `${size} seguidas darían unas ${one.format(expected)}.`,
     next: (size) => `Usar ${size} desde la siguiente ronda`,
     taken: (size) => `Desde la siguiente ronda son ${size}.`,
   },

@@ -3,7 +3,7 @@ import { at, formats } from './format.ts';
 
 /** French, for the screens of figures. */
 
-const { number, tenths, hundredths, percent, shortDay, isOne, count } = formats('fr');
+const { one, number, tenths, hundredths, percent, shortDay, isOne, count } = formats('fr');
 
 const rate = (n: number) => (n < 10 ? hundredths : tenths).format(n);
 const times = (n: number) => (Number.isFinite(n) ? hundredths.format(n) : 'on ne sait combien de');
@@ -121,7 +121,7 @@ export const figures: FigureWords = {
   size: {
     fit: 'Tailles qui conviennent à ces paires',
     line: (names, size, expected, larger, smaller) =>
-      `${names} : ${size} d’affilée donneraient environ ${rate(expected)} séries (${size + 1} : ${rate(larger)}, ${size - 1} : ${rate(smaller)})`,
+      `${names} : ${size} d’affilée donneraient environ ${one.format(expected)} séries (${size + 1} : ${one.format(larger)}, ${size - 1} : ${one.format(smaller)})`,
     apart: 'd’après leurs passages avec d’autres',
     unknown: (names) => `${names} : pas encore connu, cet exercice n’a pas été joué.`,
     set: (size) => `Passer à ${size}`,
@@ -129,7 +129,7 @@ export const figures: FigureWords = {
     now: (size) => `Maintenant ${size} d’affilée.`,
     none: 'Aucune série à ce passage.',
     many: (sets) => `${count(sets, 'série', 'séries')} à ce passage.`,
-    instead: (size, expected) => `${size} d’affilée donneraient environ ${rate(expected)}.`,
+    instead: (size, expected) => `${size} d’affilée donneraient environ ${one.format(expected)}.`,
     next: (size) => `Prendre ${size} dès le prochain passage`,
     taken: (size) => `Dès le prochain passage, ce sera ${size}.`,
   },

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { HOLD_MS, type Hold, heldPart, press, release } from '../../../app/player/hold.ts';
+import { HOLD_MS, type Hold, heldPart, press, release } from '../../../app/parts/hold.ts';
 
 const held = press(undefined, 'finger 1', 1_000);
 

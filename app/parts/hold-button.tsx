@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { words } from '../words/words.ts';
 import { type Hold, heldPart, press, release } from './hold.ts';
 import './hold-button.css';
@@ -17,7 +17,8 @@ export function HoldButton({
   hint: string;
   onHeld: () => void;
 }) {
-  const t = words.value.player;
+  const t = words.value.hold;
+  const told = useId();
   const [hold, setHold] = useState<Hold>();
   const [early, setEarly] = useState(false);
   const fill = useRef<HTMLSpanElement>(null);
@@ -46,11 +47,11 @@ export function HoldButton({
   }, [hold]);
 
   return (
-    <section class="part">
+    <div class="stack">
       <button
         type="button"
         class="button hold"
-        aria-describedby="hold-hint"
+        aria-describedby={told}
         onPointerDown={(event) => {
           if (event.button === 0) down(`pointer ${event.pointerId}`);
         }}
@@ -70,9 +71,9 @@ export function HoldButton({
         {hold && <span class="hold-fill" ref={fill} />}
         <span class="hold-words">{children}</span>
       </button>
-      <p id="hold-hint" class="small" role="status">
+      <p id={told} class="small" role="status">
         {hold ? t.holding : early ? t.early : hint}
       </p>
-    </section>
+    </div>
   );
 }

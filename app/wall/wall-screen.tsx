@@ -1,0 +1,146 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import type { Clock } from '../../core/clock.ts';
+import type { Pair } from '../../core/entry.ts';
+import type { OpenRound } from '../../core/practice.ts';
+import { currentRound, obstacle } from '../actions.ts';
+import { playingPairs } from '../coming-round.ts';
+import { roundState } from '../court/round-state.ts';
+import { useClock } from '../court/use-clock.ts';
+import { openPractice } from '../ledger.ts';
+import { Button } from '../parts/button.tsx';
+import { Letter } from '../parts/letter.tsx';
+import { playerName } from '../parts/names.ts';
+import { useAwake } from '../parts/use-awake.ts';
+import { go } from '../route.ts';
+import { drillName } from '../words/drill-text.ts';
+import { words } from '../words/words.ts';
+import './wall.css';
+
+/**
+ * What a hall looks at: clock, pairs and counts over the whole of a second screen. It follows the
+ * ledger like every screen, and nothing on it counts.
+ */
+export function WallScreen() {
+  useAwake(true);
+  const practice = openPractice.value;
+  const round = currentRound(practice);
+  if (!round) {
+    return (
+      <Wall title={words.value.wall.title} state="">
+        <p class="wall-waits">{words.value.wall.waits}</p>
+      </Wall>
+    );
+  }
+  if (round.clock) return <Played key={round.id} round={round} clock={round.clock} />;
+  return (
+    <Wall
+      title={drillName(round.terms)}
+      clock={words.value.clock(round.seconds)}
+      state={words.value.court.before}
+    >
+      <Pairs pairs={obstacle(practice) === undefined ? playingPairs() : []} />
+    </Wall>
+  );
+}
+
+function Played({ round, clock }: { round: OpenRound; clock: Clock }) {
+  const { digits, sign, over } = useClock(clock);
+  return (
+    <Wall
+      title={drillName(round.terms)}
+      clock={<span ref={digits} />}
+      state={roundState(clock, over, sign)}
+      sign={sign}
+    >
+      <Pairs
+        pairs={round.tallies.map(({ pair }) => pair)}
+        sets={new Map(round.tallies.map(({ pair, sets }) => [pair.letter, sets]))}
+      />
+    </Wall>
+  );
+}
+
+function Pairs({ pairs, sets }: { pairs: readonly Pair[]; sets?: ReadonlyMap<string, number> }) {
+  const t = words.value.court;
+  return (
+    <ul class="wall-pairs" data-pairs={pairs.length} data-waits={sets === undefined || undefined}>
+      {pairs.map(({ letter, players }) => {
+        const count = sets?.get(letter);
+        return (
+          <li key={letter} class="wall-pair">
+            <div class="wall-inside">
+              <Letter letter={letter} />
+              <span class="wall-names">
+                {players.map((player) => (
+                  <span key={player}>{playerName(player)}</span>
+                ))}
+              </span>
+              {count !== undefined && (
+                <b class="wall-sets number">
+                  {words.value.number(count)}
+                  <span class="unseen"> {t.sets(count)}</span>
+                </b>
+              )}
+            </div>
+          </li>
+        );
+      })}
+    </ul>
+  );
+}
+
+function Wall({
+  title,
+  clock,
+  state,
+  sign,
+  children,
+}: {
+  title: string;
+  clock?: ComponentChildren;
+  state: string;
+  sign?: string | undefined;
+  children: ComponentChildren;
+}) {
+  const t = words.value;
+  return (
+    <main class="wall" data-sign={sign}>
+      <header class="wall-head">
+        {clock !== undefined && (
+          <p class="wall-clock number" role="timer" aria-label={t.court.left}>
+            {clock}
+          </p>
+        )}
+        <div class="wall-told">
+          <h1 class="wall-title">{title}</h1>
+          <p class="wall-state" role="status">
+            {state}
+          </p>
+        </div>
+        <Ways />
+      </header>
+      {children}
+    </main>
+  );
+}
+
+/** Small beside the rest: for whoever sets the screen up. On a full screen nothing is in the way. */
+function Ways() {
+  const t = words.value.wall;
+  const [full, setFull] = useState(document.fullscreenElement !== null);
+  useEffect(() => {
+    const look = () => setFull(document.fullscreenElement !== null);
+    document.addEventListener('fullscreenchange', look);
+    return () => document.removeEventListener('fullscreenchange', look);
+  }, []);
+  if (full) return null;
+  // Refused, it stays as large as its window.
+  const fill = () => document.documentElement.requestFullscreen().catch(() => {});
+  return (
+    <div class="wall-ways">
+      {document.fullscreenEnabled && <Button onClick={() => void fill()}>{t.fullScreen}</Button>}
+      <Button onClick={() => go('court')}>{t.leave}</Button>
+    </div>
+  );
+}
