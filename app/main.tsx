@@ -35,7 +35,7 @@ await Promise.all([loadWords(), openLedger(database)]);
 followClock();
 returnToRound();
 render(<App />, document.getElementById('app') as HTMLElement);
-registerWorker();
+registerWorker().catch(() => {}); // Not to be had: the app works with a network.
 renew();
 keepLedger();
 // What opening does not need comes once the screen stands.

@@ -16,6 +16,12 @@ export default defineConfig({
     emptyOutDir: true,
     target: 'es2022',
     modulePreload: { polyfill: false },
+    rolldownOptions: {
+      output: {
+        // All that the first screen needs in one file: it packs better than thirty small ones.
+        codeSplitting: { groups: [{ name: 'first', test: /app\/main\.tsx$/ }] },
+      },
+    },
   },
   plugins: [
     preact(),

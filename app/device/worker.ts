@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 import type { TrustedScriptURL, TrustedTypesWindow } from 'trusted-types/lib';
-import { Workbox } from 'workbox-window';
+import type { Workbox } from 'workbox-window';
 
 /** A newer version is on the phone and waits to be taken in. */
 export const newVersion = signal(false);
@@ -10,10 +10,14 @@ export const outOfDate = signal(false);
 
 let workbox: Workbox | undefined;
 
-/** Registers the service worker; without one (a development server, an old phone) the app works online. */
-export function registerWorker(): void {
+/**
+ * Registers the service worker, once the first screen stands; without one (a development server, an
+ * old phone) the app works online.
+ */
+export async function registerWorker(): Promise<void> {
   if (!('serviceWorker' in navigator) || import.meta.env.DEV) return;
-  workbox = new Workbox(workerAddress());
+  const library = await import('workbox-window');
+  workbox = new library.Workbox(workerAddress());
   workbox.addEventListener('waiting', () => {
     newVersion.value = true;
   });

@@ -2,6 +2,7 @@ import { prefs, setPrefs } from '../device/prefs.ts';
 import { sound, unlockSound } from '../device/sound.ts';
 import { canSay } from '../device/voice.ts';
 import { Button } from '../parts/button.tsx';
+import { deskWords } from '../words/desk-words.ts';
 import { words } from '../words/words.ts';
 import { Choice } from './choice.tsx';
 import { Switch } from './switch.tsx';
@@ -11,7 +12,7 @@ const hands = ['right', 'left'] as const;
 
 /** How the phone behaves at the side of the court. */
 export function CourtPart() {
-  const t = words.value.settings;
+  const t = deskWords.value.settings;
   const { sound: volume, click, sayPairs, hand, keys } = prefs.value;
   const speaks = canSay(words.value.language);
   return (

@@ -7,11 +7,12 @@ import { forgetHurt, hurt } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
 import { HandedOver } from '../parts/handed-over.tsx';
 import { hurtPlaceNames } from '../parts/hurt-places.ts';
+import { deskWords } from '../words/desk-words.ts';
 import { words } from '../words/words.ts';
 
 /** What can no longer be read: out of the phone as it lies, and then, if wanted, off it. */
 export function HurtPart() {
-  const t = words.value.settings;
+  const t = deskWords.value.settings;
   const [handed, setHanded] = useState<Handed>();
   const [sure, setSure] = useState(false);
   if (hurt.value.length === 0) return null;

@@ -1,12 +1,12 @@
 import { prefs, setPrefs } from '../device/prefs.ts';
-import { words } from '../words/words.ts';
+import { deskWords } from '../words/desk-words.ts';
 import { Choice } from './choice.tsx';
 
 const languages = ['phone', 'en', 'fr', 'es'] as const;
 
 /** The language of the app; the screen takes it as soon as it is chosen. */
 export function LanguagePart() {
-  const t = words.value.settings;
+  const t = deskWords.value.settings;
   return (
     <Choice
       legend={t.language}

@@ -7,6 +7,7 @@ import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { href } from '../route.ts';
+import { deskWords } from '../words/desk-words.ts';
 import { words } from '../words/words.ts';
 import { Choice } from './choice.tsx';
 import { CourtPart } from './court-part.tsx';
@@ -20,7 +21,7 @@ import './settings.css';
 
 /** How this phone shows things, and what there is to know of the app itself. */
 export function SettingsScreen() {
-  const t = words.value.settings;
+  const t = deskWords.value.settings;
   return (
     <>
       <main class="page">
@@ -48,7 +49,7 @@ export function SettingsScreen() {
 
 /** The parts of the app that the bar has no room for. */
 function Ways() {
-  const t = words.value.settings;
+  const t = deskWords.value.settings;
   return (
     <ul class="ruled settings-ways">
       <li>
@@ -67,7 +68,7 @@ function Ways() {
 const themes = ['phone', 'light', 'dark'] as const;
 
 function Looks() {
-  const t = words.value.settings;
+  const t = deskWords.value.settings;
   const { theme, initials } = prefs.value;
   return (
     <section class="part" aria-labelledby="looks">
@@ -91,7 +92,7 @@ function Looks() {
 }
 
 function HomeScreen() {
-  const t = words.value.settings;
+  const t = deskWords.value.settings;
   return (
     <section class="part" aria-labelledby="home-screen">
       <h2 id="home-screen">{t.homeScreen}</h2>
@@ -113,7 +114,7 @@ function HomeScreen() {
 }
 
 function Keeping() {
-  const t = words.value.settings;
+  const t = deskWords.value.settings;
   useEffect(() => void readKept(), []);
   return (
     <section class="part" aria-labelledby="keeping">
@@ -134,7 +135,7 @@ function Keeping() {
 
 /** While the demo is shown, every page has its way out at the top. */
 function Demo() {
-  const t = words.value.settings;
+  const t = deskWords.value.settings;
   if (prefs.value.demo) return null;
   return (
     <section class="part" aria-labelledby="demo">

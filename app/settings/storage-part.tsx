@@ -7,12 +7,12 @@ import { allEntries, hurt, takeIn } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
 import { HandedOver } from '../parts/handed-over.tsx';
 import { Notice } from '../parts/notice.tsx';
-import { words } from '../words/words.ts';
+import { deskWords } from '../words/desk-words.ts';
 import { HurtPart } from './hurt-part.tsx';
 
 /** Everything out of this phone in one file, and such a file in. */
 export function StoragePart() {
-  const t = words.value.settings;
+  const t = deskWords.value.settings;
   return (
     <section class="part" aria-labelledby="backup">
       <h2 id="backup">{t.backup}</h2>
@@ -28,7 +28,7 @@ type Made = { file: File; entries: number };
 
 /** Made first and handed over with a second tap: a phone's share sheet opens for nothing else. */
 function GiveOut() {
-  const t = words.value.settings;
+  const t = deskWords.value.settings;
   const [made, setMade] = useState<Made | 'making' | 'failed'>();
   const [handed, setHanded] = useState<Handed>();
   const make = () => {
@@ -64,7 +64,7 @@ function GiveOut() {
 type Outcome = { taken: number } | { refusal: Refusal } | 'reading' | 'failed';
 
 function TakeIn() {
-  const t = words.value.settings;
+  const t = deskWords.value.settings;
   const [outcome, setOutcome] = useState<Outcome>();
   const choose = async (field: HTMLInputElement) => {
     const file = field.files?.[0];

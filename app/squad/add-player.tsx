@@ -2,12 +2,12 @@ import { useRef, useState } from 'preact/hooks';
 import { nameFault } from '../../core/squad.ts';
 import { Button } from '../parts/button.tsx';
 import { Notice } from '../parts/notice.tsx';
-import { words } from '../words/words.ts';
+import { deskWords } from '../words/desk-words.ts';
 import { addPlayers, namesBeside } from './actions.ts';
 
 /** One nickname after another: the field empties and keeps the focus, so that a squad is typed in one go. */
 export function AddPlayer() {
-  const t = words.value.squad;
+  const t = deskWords.value.squad;
   const field = useRef<HTMLInputElement>(null);
   const [name, setName] = useState('');
   const [said, setSaid] = useState<{ added: string } | { fault: string }>();

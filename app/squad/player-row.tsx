@@ -2,6 +2,7 @@ import { useRef, useState } from 'preact/hooks';
 import { type Hand, hands, nameFault, type Player } from '../../core/squad.ts';
 import { Button } from '../parts/button.tsx';
 import { Notice } from '../parts/notice.tsx';
+import { deskWords } from '../words/desk-words.ts';
 import { words } from '../words/words.ts';
 import { bringBack, changePlayer, namesBeside, restPlayer } from './actions.ts';
 
@@ -9,7 +10,7 @@ const LEVELS = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10];
 
 /** A player in the book; a tap opens what can be changed. */
 export function PlayerRow({ player }: { player: Player }) {
-  const t = words.value.squad;
+  const t = deskWords.value.squad;
   const [open, setOpen] = useState(false);
   const row = useRef<HTMLButtonElement>(null);
   const close = () => {
@@ -40,7 +41,7 @@ export function PlayerRow({ player }: { player: Player }) {
 }
 
 function Editor({ player, onDone }: { player: Player; onDone: () => void }) {
-  const t = words.value.squad;
+  const t = deskWords.value.squad;
   const [name, setName] = useState(player.name);
   const [level, setLevel] = useState(player.level);
   const [hand, setHand] = useState(player.hand);

@@ -3,7 +3,7 @@ import { type RosterFault, readRoster } from '../../core/exchange/roster.ts';
 import { decodeText } from '../device/text.ts';
 import { Button } from '../parts/button.tsx';
 import { Notice } from '../parts/notice.tsx';
-import { words } from '../words/words.ts';
+import { deskWords } from '../words/desk-words.ts';
 import { addPlayers, namesBeside } from './actions.ts';
 
 /** No list of a squad is longer; a film chosen by mistake is not read into the phone's memory. */
@@ -13,7 +13,7 @@ type Outcome = { added: number } | { faults: RosterFault[] } | { failed: string 
 
 /** A whole squad at once, from a pasted list or a file: everything is taken, or nothing. */
 export function Roster() {
-  const t = words.value.squad;
+  const t = deskWords.value.squad;
   const [pasted, setPasted] = useState('');
   const [outcome, setOutcome] = useState<Outcome>();
 
@@ -65,7 +65,7 @@ export function Roster() {
 }
 
 function Said({ outcome }: { outcome: Outcome }) {
-  const t = words.value.squad;
+  const t = deskWords.value.squad;
   if ('added' in outcome) return <Notice>{t.addedMany(outcome.added)}</Notice>;
   if ('failed' in outcome) return <Notice as="fault">{outcome.failed}</Notice>;
   return (

@@ -3,7 +3,7 @@ import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { go } from '../route.ts';
-import { words } from '../words/words.ts';
+import { deskWords } from '../words/desk-words.ts';
 import { AddPlayer } from './add-player.tsx';
 import { PlayerRow } from './player-row.tsx';
 import { Roster } from './roster.tsx';
@@ -12,7 +12,7 @@ import './squad.css';
 
 /** The players of the squad: put them in, change them, let them rest. */
 export function SquadScreen() {
-  const t = words.value.squad;
+  const t = deskWords.value.squad;
   const players = [...squad.value.values()];
   const active = players.filter((player) => !player.resting);
   const resting = players.filter((player) => player.resting);

@@ -2,11 +2,12 @@ import { attendance } from '../../core/figures/attendance.ts';
 import type { Summary } from '../../core/summary.ts';
 import { squad } from '../ledger.ts';
 import { playerName } from '../parts/names.ts';
+import { deskWords } from '../words/desk-words.ts';
 import { words } from '../words/words.ts';
 
 /** Who was there, day by day, and who was on none of them. */
 export function Attendance({ practices }: { practices: Summary[] }) {
-  const t = words.value.week;
+  const t = deskWords.value.week;
   const days = [...attendance(practices)];
   const away = [...squad.value.values()].filter(
     ({ id, resting }) => !resting && !days.some(([, there]) => there.has(id)),

@@ -3,6 +3,7 @@ import { sumTouches } from '../../core/figures/counted.ts';
 import { pairStints } from '../../core/figures/stints.ts';
 import { byDrill } from '../../core/figures/totals.ts';
 import type { Summary } from '../../core/summary.ts';
+import { deskWords } from '../words/desk-words.ts';
 import { drillName } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';
 import { allTouches } from './all-touches.ts';
@@ -10,7 +11,7 @@ import { BookTable } from './book-table.tsx';
 
 /** What the squad did at each drill, in the order in which the drills were first played. */
 export function DrillTable({ practices }: { practices: Summary[] }) {
-  const t = words.value.week;
+  const t = deskWords.value.week;
   const { number } = words.value;
   const stints = pairStints(practices);
   const rows = [...byDrill(practices)].map(([id, { terms, rounds, sets, touches, seconds }]) => ({

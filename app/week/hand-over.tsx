@@ -8,8 +8,8 @@ import { copyText, type Handed, shareFile } from '../device/share.ts';
 import { squad } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
 import { playerName } from '../parts/names.ts';
+import { deskWords } from '../words/desk-words.ts';
 import { drillName } from '../words/drill-text.ts';
-import { words } from '../words/words.ts';
 
 /**
  * Spreadsheets on Windows take a CSV without it for the old one-byte encoding and garble every
@@ -19,7 +19,7 @@ const BYTE_ORDER_MARK = '\uFEFF';
 
 /** The week as a table, through the phone's share sheet, as a download, or as text to copy. */
 export function HandOver({ practices, name }: { practices: Summary[]; name: string }) {
-  const t = words.value.week;
+  const t = deskWords.value.week;
   const [handed, setHanded] = useState<Handed>();
   const fileName = `rally-ledger-${name}.csv`;
   const handOver = () => {
@@ -61,7 +61,7 @@ function tableOf(practices: Summary[]): string {
 }
 
 function Naming() {
-  const t = words.value.week;
+  const t = deskWords.value.week;
   const ways = [
     [false, t.nicknames],
     [true, t.initials],
@@ -85,7 +85,7 @@ function Naming() {
 }
 
 function TextToCopy({ text }: { text: string }) {
-  const t = words.value.week;
+  const t = deskWords.value.week;
   const area = useRef<HTMLTextAreaElement>(null);
   const [copied, setCopied] = useState<boolean>();
   const copy = async () => {

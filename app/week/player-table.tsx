@@ -6,13 +6,14 @@ import { byPlayer } from '../../core/figures/totals.ts';
 import type { Summary } from '../../core/summary.ts';
 import { squad } from '../ledger.ts';
 import { playerName } from '../parts/names.ts';
+import { deskWords } from '../words/desk-words.ts';
 import { words } from '../words/words.ts';
 import { allTouches } from './all-touches.ts';
 import { BookTable } from './book-table.tsx';
 
 /** Everyone who was there, in the squad's order: this is no ranking. */
 export function PlayerTable({ practices }: { practices: Summary[] }) {
-  const t = words.value.week;
+  const t = deskWords.value.week;
   const { number } = words.value;
   const days = daysThere(practices);
   const totals = byPlayer(practices);

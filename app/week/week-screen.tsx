@@ -9,6 +9,7 @@ import { Button } from '../parts/button.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { Reading } from '../parts/reading.tsx';
 import { go, href } from '../route.ts';
+import { deskWords } from '../words/desk-words.ts';
 import { figureWords } from '../words/figure-words.ts';
 import { words } from '../words/words.ts';
 import { Attendance } from './attendance.tsx';
@@ -20,7 +21,7 @@ import './print.css';
 
 /** A week of practices on one page; an address that names no week shows the present one. */
 export function WeekScreen({ week }: { week?: string | undefined }) {
-  const t = words.value.week;
+  const t = deskWords.value.week;
   const shown = readWeekName(week ?? '') ?? isoWeek(today());
   const days = weekDays(shown.year, shown.week);
   const practices = estimated.value.filter(({ date }) => days.includes(date));
@@ -50,7 +51,7 @@ export function WeekScreen({ week }: { week?: string | undefined }) {
 }
 
 function Ways({ from }: { from: Week }) {
-  const t = words.value.week;
+  const t = deskWords.value.week;
   const to = (by: number) => href('week', weekName(weekStep(from, by)));
   const isNow = weekName(from) === weekName(isoWeek(today()));
   return (
@@ -73,7 +74,7 @@ function Ways({ from }: { from: Week }) {
 }
 
 function Empty({ now }: { now: boolean }) {
-  const t = words.value.week;
+  const t = deskWords.value.week;
   const last = summaries.value.at(-1);
   return (
     <section class="part">
@@ -102,7 +103,7 @@ function Sheet({ practices, name }: { practices: Summary[]; name: string }) {
         </>
       ) : (
         <section class="part">
-          <p>{words.value.week.noRounds}</p>
+          <p>{deskWords.value.week.noRounds}</p>
         </section>
       )}
     </>

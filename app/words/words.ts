@@ -1,5 +1,6 @@
 import { computed, effect, signal } from '@preact/signals';
 import { prefs } from '../device/prefs.ts';
+import type { DeskWords } from './desk-words.ts';
 import { en } from './en.ts';
 import type { FigureWords } from './figure-words.ts';
 import type { PlanningWords } from './planning-words.ts';
@@ -13,6 +14,7 @@ interface Language {
   words: Words;
   figures?: FigureWords;
   planning?: PlanningWords;
+  desk?: DeskWords;
 }
 
 const english: Language = { words: en };
@@ -20,20 +22,22 @@ const english: Language = { words: en };
 const languages: Record<Spoken, () => Promise<Language>> = {
   en: async () => english,
   fr: async () => {
-    const [{ fr }, { figures }, { planning }] = await Promise.all([
+    const [{ fr }, { figures }, { planning }, { desk }] = await Promise.all([
       import('./fr.ts'),
       import('./figures.fr.ts'),
       import('./planning.fr.ts'),
+      import('./desk.fr.ts'),
     ]);
-    return { words: fr, figures, planning };
+    return { words: fr, figures, planning, desk };
   },
   es: async () => {
-    const [{ es }, { figures }, { planning }] = await Promise.all([
+    const [{ es }, { figures }, { planning }, { desk }] = await Promise.all([
       import('./es.ts'),
       import('./figures.es.ts'),
       import('./planning.es.ts'),
+      import('./desk.es.ts'),
     ]);
-    return { words: es, figures, planning };
+    return { words: es, figures, planning, desk };
   },
 };
 

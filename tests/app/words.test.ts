@@ -1,5 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { desk as deskEn } from '../../app/words/desk.en.ts';
+import { desk as deskEs } from '../../app/words/desk.es.ts';
+import { desk as deskFr } from '../../app/words/desk.fr.ts';
 import { en } from '../../app/words/en.ts';
 import { es } from '../../app/words/es.ts';
 import { figures as figuresEn } from '../../app/words/figures.en.ts';
@@ -12,10 +15,10 @@ import { planning as planningFr } from '../../app/words/planning.fr.ts';
 import { spokenOf } from '../../app/words/spoken.ts';
 import { type Roots, readIn, textsOf, unread } from './text-uses.ts';
 
-const english = { words: en, figures: figuresEn, planning: planningEn };
+const english = { words: en, figures: figuresEn, planning: planningEn, desk: deskEn };
 const others = {
-  fr: { words: fr, figures: figuresFr, planning: planningFr },
-  es: { words: es, figures: figuresEs, planning: planningEs },
+  fr: { words: fr, figures: figuresFr, planning: planningFr, desk: deskFr },
+  es: { words: es, figures: figuresEs, planning: planningEs, desk: deskEs },
 };
 type Whole = typeof english;
 
@@ -52,9 +55,9 @@ const FORMATS = [
   'words.court.takeBack',
   'words.drill.role',
   'words.settle.notSeen',
-  'words.week.span',
-  'words.week.inMinutes',
-  'words.settings.version',
+  'desk.week.span',
+  'desk.week.inMinutes',
+  'desk.settings.version',
   'figures.number',
   'figures.rounded',
   'figures.rate',
@@ -67,10 +70,10 @@ const FORMATS = [
 
 /** Names that are the same everywhere. */
 const NAMES = [
-  'words.settings.android',
-  'words.settings.languages.en',
-  'words.settings.languages.fr',
-  'words.settings.languages.es',
+  'desk.settings.android',
+  'desk.settings.languages.en',
+  'desk.settings.languages.fr',
+  'desk.settings.languages.es',
 ];
 
 /** Words that two languages share. */
@@ -84,7 +87,7 @@ const SHARED: Record<keyof typeof others, string[]> = {
     'words.courts.at',
     'words.drill.strokeNames.lob',
     'words.drill.strokes.lob',
-    'words.week.minutes',
+    'desk.week.minutes',
   ],
   es: [
     'words.court.ahead',
@@ -93,7 +96,7 @@ const SHARED: Record<keyof typeof others, string[]> = {
     'words.court.usual',
     'words.named',
     'words.player.usual',
-    'words.week.minutes',
+    'desk.week.minutes',
   ],
 };
 
@@ -162,7 +165,12 @@ describe('the language of the phone', () => {
 });
 
 describe('every text', () => {
-  const roots: Roots = { words: en, figureWords: figuresEn, planningWords: planningEn };
+  const roots: Roots = {
+    words: en,
+    figureWords: figuresEn,
+    planningWords: planningEn,
+    deskWords: deskEn,
+  };
   const app = new URL('../../app/', import.meta.url);
   const sources = readdirSync(app, { recursive: true, encoding: 'utf8' })
     .filter((path) => /\.tsx?$/.test(path) && !/^words\/(.*\.)?(en|fr|es)\.ts$/.test(path))

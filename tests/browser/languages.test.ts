@@ -1,7 +1,12 @@
 import { expect, type Page, test } from 'playwright/test';
-import { es } from '../../app/words/es.ts';
-import { fr } from '../../app/words/fr.ts';
+import { desk as deskEs } from '../../app/words/desk.es.ts';
+import { desk as deskFr } from '../../app/words/desk.fr.ts';
+import { es as wordsEs } from '../../app/words/es.ts';
+import { fr as wordsFr } from '../../app/words/fr.ts';
 import { Coach } from './coach.ts';
+
+const es = { ...wordsEs, ...deskEs };
+const fr = { ...wordsFr, ...deskFr };
 
 /*
  * The coach's own language: the phone's, or the one that is chosen. And no language has words that a
