@@ -69,11 +69,14 @@ function isReady(summary: Summary, round: PlayedRound): boolean {
   return open.rounds.find(({ id }) => id === round.id)?.left ?? false;
 }
 
-/** Works out from now on whatever estimate is not there, or was made by an older model or pace. */
+/**
+ * Works out from now on whatever estimate is not there, or was made by an older model or pace. A
+ * mark must cost nothing here: while a clock runs not even what is lacking is looked for.
+ */
 export function startEstimating(): void {
   effect(() => {
-    void [history.value, practice.value];
-    untracked(() => void work());
+    void history.value;
+    if (!isRunning(currentRound(practice.value))) untracked(() => void work());
   });
 }
 
@@ -95,7 +98,7 @@ export async function estimateNow(roundId: string, letter: string): Promise<void
     const from = madeFrom(round, tally, pace);
     if (held.value.has(from)) return;
     const estimate = estimateTally(round.terms, round.seconds, tally, pace);
-    held.value = new Map([...held.value, [from, estimate]]);
+    hold(new Map([[from, estimate]]));
   }
 }
 
@@ -125,7 +128,10 @@ async function workOutNewest(): Promise<boolean> {
     }
     await idle();
     // The court comes first; the rest is for after the round, when the next entry asks again.
-    if (isRunning(currentRound(openPractice.value))) return false;
+    if (isRunning(currentRound(openPractice.value))) {
+      hold(made);
+      return false;
+    }
     made.set(from, estimateTally(round.terms, round.seconds, tally, pace));
   }
   if (history.value?.includes(summary)) {
@@ -134,10 +140,12 @@ async function workOutNewest(): Promise<boolean> {
       (round, tally) => made.get(madeFrom(round, tally, paceOf(summary, round))) ?? tally.estimate,
     );
     await keepEstimates(summary, whole);
-  } else {
-    held.value = new Map([...held.value, ...made]);
-  }
+  } else hold(made);
   return true;
+}
+
+function hold(made: ReadonlyMap<string, Estimate>): void {
+  held.value = new Map([...held.value, ...made]);
 }
 
 interface Lack {

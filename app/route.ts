@@ -10,6 +10,8 @@ let kept: string | undefined;
 addEventListener('hashchange', () => {
   if (kept !== undefined && location.hash !== kept) location.replace(kept);
   hash.value = location.hash;
+  // A new screen is read from its top.
+  scrollTo(0, 0);
 });
 
 /** The parts of the address: `#/player/ab12` is `['player', 'ab12']`, today is `[]`. */

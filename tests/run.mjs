@@ -64,10 +64,15 @@ tests(
   '--outputFile.json=.cache/unit-tests.json',
 );
 step('build');
-tests('test:browser', 'browser-tests.json', ({ stats }) => ({
-  passed: stats.expected,
-  failed: stats.unexpected + stats.flaky,
-}));
+for (const [script, report] of [
+  ['test:browser', 'browser-tests.json'],
+  ['test:faults', 'fault-tests.json'],
+]) {
+  tests(script, report, ({ stats }) => ({
+    passed: stats.expected,
+    failed: stats.unexpected + stats.flaky,
+  }));
+}
 tests('test:webkit', 'webkit-tests.json', (report) => ({
   passed: report.numPassedTests,
   failed: report.numFailedTests,

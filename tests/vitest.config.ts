@@ -6,7 +6,7 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     setupFiles: ['tests/setup.ts'],
     // Browser tests have a runner of their own.
-    exclude: ['tests/browser/**', 'tests/faults/browser/**', 'node_modules/**'],
+    exclude: ['tests/browser/**', 'tests/faults/**', 'node_modules/**'],
     testTimeout: 60_000,
   },
 });

@@ -13,8 +13,8 @@ const TRIES = 3;
  *
  * idb-keyval's own createStore leaves durability to the browser, whose default on phones is to say
  * "done" before the record is on the disk, and goes on using a connection that was lost. This one
- * asks for strict durability, gives opening and every transaction a time limit, resolves only once
- * the transaction has completed, and reopens a lost connection. The callback may therefore run more
+ * asks for strict durability, gives opening and every transaction a time limit, says that something
+ * is written only once its transaction has completed, and reopens a lost connection. The callback may therefore run more
  * than once: it must be idempotent, as puts and deletes by key are.
  *
  * Rejects with the last error: QuotaExceededError where the phone is full, TimeoutError where it
@@ -79,6 +79,7 @@ async function transact<T>(
   completed.catch(() => {});
   try {
     const result = callback(transaction.objectStore(OBJECT_STORE));
+    if (mode === 'readonly') return await within(limit, Promise.resolve(result));
     const [value] = await within(limit, Promise.all([result, completed]));
     return value;
   } catch (error) {

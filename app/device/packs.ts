@@ -8,6 +8,7 @@ import {
   type Hurt,
   type Kept,
   key,
+  putRecord,
   type Row,
   recordAt,
   resultOf,
@@ -73,10 +74,10 @@ export async function packIn(
   const summary = summaryOf(entries, now);
   if (!summary) return undefined;
   if (before?.path !== undefined) await putAside(store, key.packed(practice), before.record);
-  store.put({ entries }, key.packed(practice));
+  putRecord(store, key.packed(practice), { entries });
   // Its date may have been another one, until the entry came that opened it first.
   if (before) for (const at of await summaryKeys(store, practice)) store.delete(at);
-  store.put(summary, key.summary(summary.date, practice));
+  putRecord(store, key.summary(summary.date, practice), summary);
   for (const entry of loose) store.delete(key.entry(entry));
   return summary;
 }
@@ -92,6 +93,7 @@ const summaryKeys = async (store: IDBObjectStore, practice: string): Promise<str
     .filter((at) => at.endsWith(`/${practice}`));
 
 async function putAside(store: IDBObjectStore, at: string, record: unknown): Promise<void> {
+  if (record === undefined) return; // Nothing of it is left.
   const aside = await resultOf(store.count(under(`h/${at}/`)));
   store.put(record, `h/${at}/${aside}`);
 }
@@ -126,7 +128,7 @@ export async function lookAt(
   const summary = stands ? stored : made;
   if (summary && !(stands && keys.length === 1)) {
     for (const at of keys) store.delete(at);
-    store.put(summary, key.summary(summary.date, practice));
+    putRecord(store, key.summary(summary.date, practice), summary);
   }
   const hurt: Hurt[] = [];
   if (path !== undefined) hurt.push({ key: key.packed(practice), path, record: pack?.record });

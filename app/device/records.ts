@@ -56,24 +56,39 @@ export interface Row {
   record: unknown;
 }
 
+/**
+ * Keys of records that the browser itself cannot read. A browser may abort whatever transaction
+ * asks for one: the next try must not, so that what is written with it can be written.
+ */
+const unreadable = new Set<string>();
+
 /** All records of a range. Where the browser itself cannot read one, it is undefined. */
 export async function rowsOf(store: IDBObjectStore, range: IDBKeyRange): Promise<Row[]> {
   const keys = (await resultOf(store.getAllKeys(range))).map(String);
-  const records = await resultOf(store.getAll(range) as IDBRequest<unknown[]>).catch(() =>
-    Promise.all(keys.map((key) => recordAt(store, key))),
-  );
+  const oneByOne = () => Promise.all(keys.map((key) => recordAt(store, key)));
+  const records = keys.some((key) => unreadable.has(key))
+    ? await oneByOne()
+    : await resultOf(store.getAll(range) as IDBRequest<unknown[]>).catch(oneByOne);
   return keys.map((key, index) => ({ key, record: records[index] }));
 }
 
 /** One record; undefined where there is none, or the browser itself cannot read it. */
 export async function recordAt(store: IDBObjectStore, key: string): Promise<unknown> {
+  if (unreadable.has(key)) return undefined;
   try {
     return await resultOf(store.get(key) as IDBRequest<unknown>);
   } catch (error) {
     // Only the record is beyond reading, not the connection.
-    if (error instanceof DOMException && READ_ERRORS.includes(error.name)) return undefined;
-    throw error;
+    if (!(error instanceof DOMException && READ_ERRORS.includes(error.name))) throw error;
+    unreadable.add(key);
+    return undefined;
   }
+}
+
+/** Puts a record, also in the place of one that could not be read. */
+export function putRecord(store: IDBObjectStore, key: string, record: unknown): void {
+  store.put(record, key);
+  unreadable.delete(key);
 }
 
 /** What browsers give where a record's own bytes are gone or no longer make sense. */

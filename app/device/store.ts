@@ -11,6 +11,7 @@ import {
   type Kept,
   key,
   practiceAt,
+  putRecord,
   recordAt,
   resultOf,
   rowsOf,
@@ -73,7 +74,7 @@ export class Store {
   /** Saves entries; resolves once they are on the disk. The same entry twice is one record. */
   async save(entries: readonly Kept[]): Promise<void> {
     await this.#use('readwrite', (store) => {
-      for (const entry of entries) store.put(entry, key.entry(entry));
+      for (const entry of entries) putRecord(store, key.entry(entry), entry);
     });
   }
 
@@ -104,7 +105,7 @@ export class Store {
         return (entry: Kept) => !ids.has(entry.id);
       };
       const put = (entries: readonly Kept[]) => {
-        for (const entry of entries) store.put(entry, key.entry(entry));
+        for (const entry of entries) putRecord(store, key.entry(entry), entry);
       };
       const before = entriesOf(await rowsOf(store, under('s/')), []);
       const more = standing.filter(isNew(before));
@@ -233,7 +234,7 @@ export class Store {
     await this.#use('readwrite', (store) => {
       for (const { key: at, record } of hurt) {
         if (at.startsWith('c/')) {
-          store.put({ entries: readPack(record, practiceAt(at) ?? '').entries }, at);
+          putRecord(store, at, { entries: readPack(record, practiceAt(at) ?? '').entries });
         } else store.delete(at);
       }
     });

@@ -1,0 +1,309 @@
+import { randomBytes } from 'node:crypto';
+import { readdirSync, readFileSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import type { BrowserContext } from 'playwright/test';
+import type { Entry, Saying, Unknown } from '../../core/entry.ts';
+import { nextStamp } from '../../core/stamp.ts';
+import { Coach } from '../browser/coach.ts';
+import { Pen, plantEntries } from '../browser/seed.ts';
+import { tell, times } from './counts.ts';
+import { dateOn, PLAYERS, sayingsBefore, squadSayings } from './court.ts';
+import { putRecords, type Records, recordsOn } from './records.ts';
+import { expect, type Page, test } from './test.ts';
+
+const DAY = 86_400_000;
+
+const played = (practice: string, date: string): Saying[] => {
+  const round = { practice, round: `${practice}-1` };
+  return [
+    ...sayingsBefore(practice, date),
+    { kind: 'clock-started', ...round },
+    ...[0, 1, 2, 3].map((place) => ({
+      kind: 'mark' as const,
+      ...round,
+      pair: place % 2 === 0 ? 'A' : 'B',
+      second: 10 + place,
+    })),
+    { kind: 'clock-stopped', ...round },
+    { kind: 'round-settled', ...round },
+  ];
+};
+
+/** A squad, a practice of yesterday that the app has packed, and one of today, as records. */
+async function someLedger(page: Page, more: readonly Unknown[] = []): Promise<Records> {
+  await page.goto('./');
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  const now = await page.evaluate(() => Date.now());
+  const today = await dateOn(page);
+  const yesterday = new Date(Date.parse(`${today}T12:00:00Z`) - DAY).toISOString().slice(0, 10);
+  const pen = new Pen(now - DAY);
+  pen.write(...squadSayings, ...played('before', yesterday));
+  pen.at = now - 600_000;
+  pen.write(...played('today', today));
+  await plantEntries(page, [...pen.entries, ...(more as Entry[])]);
+  await page.reload();
+  await expect
+    .poll(async () => (await recordsOn(page)).filter(([key]) => /^[ci]\//.test(key)).length)
+    .toBe(2);
+  return recordsOn(page);
+}
+
+/** A record without what is worked out of it in idle time, and at any time again. */
+const counted = (record: unknown): unknown =>
+  JSON.parse(JSON.stringify(record, (name, value) => (name === 'estimate' ? undefined : value)));
+
+/** What may become of a record. */
+const damages: readonly [name: string, damage: (record: Record<string, unknown>) => unknown][] = [
+  ['cut short', (record) => Object.fromEntries(Object.entries(record).slice(0, -1))],
+  ['emptied', () => ({})],
+  ['replaced by a number', () => 7],
+  ['replaced by nothing', () => null],
+  ['replaced by a list', () => [1, 2, 3]],
+  ['replaced by a text', () => 'x'.repeat(100_000)],
+  ['replaced by another record', () => ({ ...foreign, kind: 'player-rested', player: 'Pip' })],
+];
+const foreign = { id: nextStamp('', 1_000_000_000_000, 'somebody-else'), at: 1_000_000_000_000 };
+
+/** Opens the app and waits until all is read that is read in the background. */
+async function reopen(page: Page): Promise<void> {
+  await page.goto('./#/week');
+  await page.reload();
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  await expect(page.getByText('Reading earlier practices')).toHaveCount(0);
+}
+
+/** Without a share sheet a file is a download. */
+const withoutShareSheet = (where: Page | BrowserContext) =>
+  where.addInitScript(() =>
+    Object.defineProperty(Navigator.prototype, 'canShare', { value: undefined }),
+  );
+
+/** One record; all at once cannot be read where one of them is lost. */
+const recordOf = (page: Page, at: string) =>
+  page.evaluate(
+    (key) =>
+      new Promise<unknown>((resolve, reject) => {
+        const open = indexedDB.open('rally-ledger');
+        open.onsuccess = () => {
+          const got = open.result.transaction('records').objectStore('records').get(key);
+          got.onsuccess = () => resolve(got.result);
+          got.onerror = () => reject(got.error);
+        };
+      }),
+    at,
+  );
+
+const entriesOf = (records: Records, packed: string) =>
+  (new Map(records).get(packed)?.entries ?? []) as Entry[];
+
+const said = (page: Page) => page.getByText(/can no longer be read/);
+
+/** Where the hurt record is said to be. */
+function placeOf(key: string): RegExp {
+  if (key.startsWith('s/')) return /in the squad or the drills/;
+  return key.includes('before') ? /in the practice of/ : /in (the|a) practice/;
+}
+
+test('every stored record in turn is cut, emptied and replaced: the app opens, says which practice is hurt, keeps the rest and the hurt bytes', async ({
+  page,
+}) => {
+  const whole = await someLedger(page);
+  let [tried, saidSo, rebuilt] = [0, 0, 0];
+  for (const [at, [key, record]] of whole.entries()) {
+    const some = times(1, damages.length);
+    for (let each = 0; each < some; each++) {
+      const [name, damage] = damages[(at + each) % damages.length]!;
+      const hurt = damage(record);
+      await putRecords(page, [[key, hurt]]);
+      await reopen(page);
+      tried += 1;
+      const place = `${key} ${name}`;
+      if (key.startsWith('i/')) {
+        // A summary is made from its practice: it is whole again, and there is nothing to say.
+        await expect
+          .poll(async () => counted(new Map(await recordsOn(page)).get(key)), { message: place })
+          .toEqual(counted(record));
+        await expect(said(page), place).toHaveCount(0);
+        rebuilt += 1;
+      } else {
+        await page.goto('./#/settings');
+        await expect(said(page).first(), place).toBeVisible();
+        await expect(said(page).first(), place).toContainText(placeOf(key));
+        saidSo += 1;
+        expect(new Map(await recordsOn(page)).get(key), place).toEqual(hurt);
+      }
+      const after = new Map(await recordsOn(page));
+      for (const [other, before] of whole) {
+        if (other === key) continue;
+        expect(counted(after.get(other)), `${place}: ${other}`).toEqual(counted(before));
+      }
+      const opened = [...after.keys()].filter((other) => !whole.some(([known]) => known === other));
+      await putRecords(page, [
+        [key, record],
+        ...opened.map((other) => [other, undefined] as const),
+      ]);
+    }
+  }
+  await reopen(page);
+  await expect(said(page)).toHaveCount(0);
+  tell('records damaged', tried);
+  tell('said, with the place, and kept as they lie', saidSo);
+  tell('summaries made anew', rebuilt);
+});
+
+test('every stored record in turn is gone: the app opens and keeps the rest', async ({ page }) => {
+  const whole = await someLedger(page);
+  let tried = 0;
+  for (const [key, record] of whole) {
+    if (tried >= times(12, whole.length)) break;
+    await putRecords(page, [[key, undefined]]);
+    await reopen(page);
+    tried += 1;
+    if (key.startsWith('c/')) {
+      await page.goto('./#/settings');
+      await expect(said(page).first()).toContainText(/in the practice of/);
+    }
+    const after = new Map(await recordsOn(page));
+    for (const [other, before] of whole) {
+      if (other === key) continue;
+      expect(counted(after.get(other)), `without ${key}: ${other}`).toEqual(counted(before));
+    }
+    const opened = [...after.keys()].filter((other) => !whole.some(([known]) => known === other));
+    await putRecords(page, [[key, record], ...opened.map((other) => [other, undefined] as const)]);
+  }
+  tell('records removed', tried);
+});
+
+test('a practice whose opening is hurt is opened again, with all that was counted in it', async ({
+  page,
+}) => {
+  const whole = await someLedger(page);
+  const [key = ''] = whole.find(
+    ([, { kind, practice }]) => kind === 'practice-opened' && practice === 'today',
+  )!;
+  await putRecords(page, [[key, { kind: 'practice-opened' }]]);
+  await reopen(page);
+  await page.goto('./#/');
+  await expect(page.getByText('Round 1')).toBeVisible();
+  await expect(said(page)).toContainText('in the practice of');
+});
+
+test('hurt records are handed over as they lie, and removed when asked to', async ({ page }) => {
+  await withoutShareSheet(page);
+  const whole = await someLedger(page);
+  const [packed = ''] = whole.find(([key]) => key.startsWith('c/'))!;
+  const [player = ''] = whole.find(([key]) => key.startsWith('s/'))!;
+  const hurt = [
+    [player, { name: 'half a' }],
+    [packed, { entries: [1, ...entriesOf(whole, packed)] }],
+  ] as const;
+  await putRecords(page, hurt);
+  await reopen(page);
+  await page.goto('./#/settings');
+  await expect(page.getByRole('heading', { name: 'Hurt records' })).toBeVisible();
+  const coach = new Coach(page);
+  const download = page.waitForEvent('download');
+  await coach.button('Hand the hurt records over').tap();
+  const lines = readFileSync(await (await download).path(), 'utf8')
+    .trimEnd()
+    .split('\n');
+  const out = new Map(
+    lines.map((line) => JSON.parse(line)).map(({ key, record }) => [key, record]),
+  );
+  for (const [key, record] of hurt) expect(out.get(key)).toEqual(record);
+  await coach.button('Remove them from this phone').tap();
+  await coach.button('Remove them now?').tap();
+  await expect(said(page)).toHaveCount(0);
+  const after = new Map(await recordsOn(page));
+  expect(after.has(player)).toBe(false);
+  expect(after.get(packed)).toEqual(new Map(whole).get(packed));
+  await reopen(page);
+  await expect(said(page)).toHaveCount(0);
+});
+
+test('a packed practice whose bytes are gone from the disk leaves its summary and all else, and a backup brings it back', async ({
+  phone,
+}) => {
+  const page = await phone.open(withoutShareSheet);
+  // So long, and so hard to press, that the browser keeps the pack in a file of its own.
+  const long = Array.from({ length: 12 }, (_, place) => ({
+    kind: 'spot-look',
+    id: nextStamp('', Date.now() - DAY + 40_000 + place, 'later-one0'),
+    at: 5,
+    practice: 'before',
+    text: randomBytes(10_000).toString('base64'),
+  }));
+  const whole = await someLedger(page, long);
+  await page.goto('./#/settings');
+  await new Coach(page).button('Make a backup').tap();
+  const download = page.waitForEvent('download');
+  await new Coach(page).button('Hand the backup over').tap();
+  const buffer = readFileSync(await (await download).path());
+  await phone.close();
+  const folder = join(phone.profile, 'Default', 'IndexedDB');
+  const files = readdirSync(folder, { recursive: true, encoding: 'utf8', withFileTypes: true })
+    .filter((file) => file.isFile() && file.parentPath.includes('.blob'))
+    .map((file) => join(file.parentPath, file.name));
+  expect(files.length).toBeGreaterThan(0);
+  for (const file of files) rmSync(file);
+
+  const again = await phone.open(withoutShareSheet);
+  await reopen(again);
+  await again.goto('./#/settings');
+  await expect(said(again).first()).toContainText('in the practice of');
+  await again.goto('./#/');
+  await expect(again.getByText('Round 1')).toBeVisible();
+  const [at = '', summary] = whole.find(([key]) => key.startsWith('i/'))!;
+  expect(counted(await recordOf(again, at))).toEqual(counted(summary));
+
+  await again.goto('./#/settings');
+  const field = again.getByLabel('Take in a file from this app');
+  await field.setInputFiles({ name: 'backup.txt', mimeType: 'text/plain', buffer });
+  await expect(again.getByText(/new entries taken in/)).toBeVisible();
+  await reopen(again);
+  await again.goto('./#/settings');
+  await expect(said(again)).toHaveCount(0);
+  expect(counted(await recordsOn(again))).toEqual(counted(whole));
+  tell('files removed from the profile', files.length);
+});
+
+test('entries that a later version wrote are kept, packed and handed on untouched', async ({
+  page,
+}) => {
+  await withoutShareSheet(page);
+  const whole = await someLedger(page);
+  const stamp = (writer: string) => nextStamp('', Date.now() - DAY + 30_000, writer);
+  const later = [
+    { kind: 'spot-look', id: stamp('later-one0'), at: 5, held: [true, { why: 'é' }] },
+    { kind: 'spot-look', id: stamp('later-two0'), at: 6, practice: 'before', held: false },
+  ];
+  await putRecords(
+    page,
+    later.map((entry) => [
+      'practice' in entry ? `p/${entry.practice}/${entry.id}` : `s/${entry.id}`,
+      entry,
+    ]),
+  );
+  await reopen(page);
+  // The late one has joined its practice's pack, and the summary stands.
+  await expect
+    .poll(async () => (await recordsOn(page)).filter(([key]) => key.startsWith('p/before/')).length)
+    .toBe(0);
+  const after = new Map(await recordsOn(page));
+  expect(after.get('c/before')?.entries).toContainEqual(later[1]);
+  const summary = whole.find(([key]) => key.startsWith('i/'))!;
+  expect(counted(after.get(summary[0]))).toEqual(counted(summary[1]));
+  await expect(said(page)).toHaveCount(0);
+
+  await page.goto('./#/settings');
+  const coach = new Coach(page);
+  await coach.button('Make a backup').tap();
+  const download = page.waitForEvent('download');
+  await coach.button('Hand the backup over').tap();
+  const lines = readFileSync(await (await download).path(), 'utf8')
+    .trimEnd()
+    .split('\n');
+  const handed = lines.map((line) => JSON.parse(line));
+  for (const entry of later) expect(handed).toContainEqual(entry);
+  expect(PLAYERS.every((name) => handed.some((entry) => entry.name === name))).toBe(true);
+});

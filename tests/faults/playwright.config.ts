@@ -1,0 +1,24 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'playwright/test';
+import { BROWSER_ARGUMENTS, findBrowser } from '../browser/browser.ts';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const large = process.env.FAULTS === 'large';
+
+export default defineConfig({
+  testDir: '.',
+  outputDir: `${root}/.cache/fault-tests`,
+  timeout: large ? 3_600_000 : 240_000,
+  expect: { timeout: 20_000 },
+  fullyParallel: true,
+  workers: 2,
+  reporter: [['list'], ['json', { outputFile: `${root}/.cache/fault-tests.json` }], ['./table.ts']],
+  use: {
+    viewport: { width: 390, height: 844 },
+    hasTouch: true,
+    isMobile: true,
+    locale: 'en-GB',
+    timezoneId: 'Europe/Paris',
+    launchOptions: { executablePath: findBrowser(), args: BROWSER_ARGUMENTS },
+  },
+});

@@ -1,0 +1,58 @@
+import type { Page } from 'playwright/test';
+
+/** What lies in the app's database: every key with its record. */
+export type Records = [key: string, record: Record<string, unknown>][];
+
+/** Every record, read past the app. */
+export const recordsOn = (page: Page, database = 'rally-ledger'): Promise<Records> =>
+  page.evaluate(
+    (name) =>
+      new Promise<Records>((resolve, reject) => {
+        const open = indexedDB.open(name);
+        open.onerror = () => reject(open.error);
+        open.onsuccess = () => {
+          const store = open.result.transaction('records').objectStore('records');
+          const keys = store.getAllKeys();
+          const records = store.getAll();
+          records.onerror = () => reject(records.error);
+          records.onsuccess = () => {
+            resolve(keys.result.map((key, at) => [String(key), records.result[at]]));
+            open.result.close();
+          };
+        };
+      }),
+    database,
+  );
+
+/** Puts records into the database, or removes those that are undefined, past the app. */
+export const putRecords = (page: Page, records: readonly (readonly [string, unknown])[]) =>
+  page.evaluate(
+    (all) =>
+      new Promise<void>((resolve, reject) => {
+        const open = indexedDB.open('rally-ledger');
+        open.onerror = () => reject(open.error);
+        open.onsuccess = () => {
+          const transaction = open.result.transaction('records', 'readwrite');
+          const store = transaction.objectStore('records');
+          for (const [key, record] of all) {
+            if (record === undefined) store.delete(key);
+            else store.put(record, key);
+          }
+          transaction.onabort = () => reject(transaction.error);
+          transaction.oncomplete = () => {
+            open.result.close();
+            resolve();
+          };
+        };
+      }),
+    records,
+  );
+
+/** The marks among the records. */
+export const marksIn = (records: Records) =>
+  records.map(([, record]) => record).filter(({ kind }) => kind === 'mark') as {
+    id: string;
+    pair: string;
+    second: number;
+    at: number;
+  }[];
