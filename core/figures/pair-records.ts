@@ -24,6 +24,7 @@ export function pairRecords(summaries: readonly Summary[], family: Family): Pair
       for (const { pair, sets } of tallies) {
         const pairs = pairsOf(pair.players);
         pairs.forEach(([a, b], turn) => {
+          if (a === b) return; // Only a stranger's file says so.
           // In set j (from 0) of a trio its pair number j mod 3 hits.
           const own = Math.floor((sets - turn + pairs.length - 1) / pairs.length);
           add(a, b, countedAs(terms), own, seconds / 60 / pairs.length);

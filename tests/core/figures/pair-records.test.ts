@@ -43,4 +43,8 @@ describe('the records of a family', () => {
       ),
     ).toEqual([]);
   });
+
+  test('leave out a player who is said to have played with himself', () => {
+    expect(records(roundWith(0, termsWith(), [[['a', 'a'], 3]]))).toEqual([]);
+  });
 });
