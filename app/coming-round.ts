@@ -1,7 +1,7 @@
 import { computed, effect, signal } from '@preact/signals';
 import { nanoid } from 'nanoid';
 import { assignCourts, type CourtRound } from '../core/assign-courts.ts';
-import { type Step, stepAt } from '../core/block.ts';
+import { partnersChange, type Step, stepAt } from '../core/block.ts';
 import { type Drill, termsOf } from '../core/drill.ts';
 import type { Pair } from '../core/entry.ts';
 import { evenRoles, timesFirst } from '../core/even-roles.ts';
@@ -32,9 +32,11 @@ export const comingRound = computed<Coming | undefined>(() => {
   }
   const waiting = waitingRound(practice);
   const ordinal = waiting?.ordinal ?? (lastRound(practice)?.ordinal ?? -1) + 1;
-  const step = stepAt(currentPlan(), ordinal)?.step;
+  const planned = stepAt(currentPlan(), ordinal);
+  const step = planned?.step;
   const drill = step && library.value.drills.get(step.drill);
-  const proposed = pairsOf(practice, drill, step?.partners === 'turn');
+  const changes = planned !== undefined && partnersChange(planned.step, planned.turn);
+  const proposed = pairsOf(practice, drill, changes);
   // Who begins stands as it was set, so that a swap of roles holds.
   const pairs = waiting || !drill ? proposed : withEvenRoles(proposed, practice, drill);
   const courts = drill && courtsOf(practice, drill, pairs);

@@ -332,8 +332,8 @@ async function readSummaries(): Promise<void> {
   });
 }
 
-/** So many packs are looked at each time the app is opened: all of a season, ten in turn. */
-const LOOKS = 40;
+/** So many packs are looked at each time the app is opened: nearly all of a season. */
+const LOOKS = 30;
 
 /**
  * Looks at some of the packs, wherever the chance falls, so that damage is found while a backup may

@@ -66,6 +66,8 @@ function returnToRound(): void {
   if (currentRound(openPractice.value)?.clock && route.value.length === 0) replace('court');
 }
 
+const roundRuns = (): boolean => isRunning(currentRound(openPractice.value));
+
 /** How often a window that another one has outdated looks whether it may start anew. */
 const RENEW_MS = 500;
 
@@ -74,7 +76,7 @@ function renew(): void {
   effect(() => {
     if (!outOfDate.value) return;
     const looking = setInterval(() => {
-      if (isRunning(currentRound(openPractice.value)) || unsaved.value.size > 0) return;
+      if (roundRuns() || unsaved.value.size > 0) return;
       clearInterval(looking);
       location.reload();
     }, RENEW_MS);
@@ -107,7 +109,7 @@ function tidy(): void {
       () =>
         void packClosed()
           .then(readHistory)
-          .then(lookOver)
+          .then(() => (roundRuns() ? undefined : lookOver())) // It takes a slow phone a while.
           .catch(() => {}),
     );
   });

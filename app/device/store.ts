@@ -34,8 +34,8 @@ export interface Portion {
 }
 
 /** Summaries, or packs, that are read in one go: a phone's screen stays alive in between. */
-const PORTION = 100;
-const FEW = 10;
+const PORTION = 50;
+const FEW = 3;
 /** What concerns the whole ledger may take a slow phone its time. */
 const WHOLE_MS = 180_000;
 

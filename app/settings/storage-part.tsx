@@ -3,8 +3,9 @@ import { makeBackup } from '../device/backup-file.ts';
 import { today } from '../device/clock.ts';
 import { type Refusal, readBackup } from '../device/read-backup.ts';
 import { type Handed, shareFile } from '../device/share.ts';
-import { allEntries, hurt, takeIn } from '../ledger.ts';
+import { allEntries, hurt, practice, takeIn } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
+import { HandPractice } from '../parts/hand-practice.tsx';
 import { HandedOver } from '../parts/handed-over.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { deskWords } from '../words/desk-words.ts';
@@ -18,6 +19,7 @@ export function StoragePart() {
       <h2 id="backup">{t.backup}</h2>
       <p>{t.backupMeans}</p>
       <GiveOut />
+      {practice.value && <HandPractice />}
       <TakeIn />
       <HurtPart />
     </section>
