@@ -48,7 +48,7 @@ async function lookAtAll(page: Page, more: readonly string[] = []): Promise<void
   for (const screen of [...SCREENS, ...more]) {
     await page.goto(`./#/${screen}`);
     await page.waitForTimeout(150);
-    await expect(page.locator('main')).toBeVisible();
+    await expect(page.locator('main'), screen).toBeVisible({ timeout: 20_000 });
     // Nothing that a name might have become.
     await expect(page.locator('img, b[onmouseover], body script')).toHaveCount(0);
   }

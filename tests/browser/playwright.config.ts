@@ -11,7 +11,7 @@ const phone = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile:
 export default defineConfig({
   testDir: '.',
   outputDir: `${root}/.cache/browser-tests`,
-  timeout: 120_000,
+  timeout: 300_000,
   fullyParallel: true,
   workers: 2,
   reporter: [['list'], ['json', { outputFile: `${root}/.cache/browser-tests.json` }]],
