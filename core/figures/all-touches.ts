@@ -39,35 +39,39 @@ const REACH = normalQuantile(0.9);
  * in 55 to 73: there the model's own error of nearly one per cent shows.
  */
 export function sumEstimates(stints: readonly Stint[]): AllTouches {
-  const counted = stints.reduce((sum, stint) => sum + stint.counted, 0);
-  const waiting = stints.filter(({ estimate }) => !estimate).length;
-  const doubted = stints.filter(({ estimate }) => estimate?.implausible).length;
-  const told = { counted, waiting, doubted };
-  const [first] = stints;
-  if (!first || waiting > 0) return told;
-
+  const told = { counted: 0, waiting: 0, doubted: 0 };
   let mean = 0;
   let offset = 0;
   let split = 0;
+  let part = stints[0]?.part ?? 0;
   const shared = new Map<string, number>();
   for (const stint of stints) {
-    const { estimate, part, clock } = stint;
-    if (!estimate) continue;
-    mean += Math.max(stint.counted, stint.offset + part * estimate.shots);
+    const { estimate, clock } = stint;
+    told.counted += stint.counted;
+    if (!estimate) {
+      told.waiting += 1;
+      continue;
+    }
+    if (estimate.implausible) told.doubted += 1;
+    mean += Math.max(stint.counted, stint.offset + stint.part * estimate.shots);
     offset += stint.offset;
-    shared.set(clock, (shared.get(clock) ?? 0) + part * estimate.sd);
-    if (part < 1) split += SPLIT_SD ** 2;
+    shared.set(clock, (shared.get(clock) ?? 0) + stint.part * estimate.sd);
+    if (stint.part < 1) split += SPLIT_SD ** 2;
+    if (stint.part !== part) part = 0; // No one part for all of them.
   }
-  const sd = Math.hypot(Math.sqrt(split), ...shared.values());
-  const part = stints.every((stint) => stint.part === first.part) ? first.part : 0;
-  const single = stints.length === 1 ? first.estimate : undefined;
+  if (told.waiting > 0 || stints.length === 0) return told;
+
+  let variance = split;
+  for (const sd of shared.values()) variance += sd ** 2;
+  const reach = REACH * Math.sqrt(variance);
+  const single = stints.length === 1 ? stints[0]?.estimate : undefined;
   const limits = wholeLimits(
-    single ? offset + part * single.low : mean - REACH * sd,
-    single ? offset + part * single.high : mean + REACH * sd,
+    single ? offset + part * single.low : mean - reach,
+    single ? offset + part * single.high : mean + reach,
     part,
     offset,
   );
-  const low = Math.max(counted, limits.low);
+  const low = Math.max(told.counted, limits.low);
   return { ...told, all: { touches: mean, low, high: Math.max(low, limits.high) } };
 }
 

@@ -38,10 +38,19 @@ export function practiceTrend(stints: readonly Stint[]): PracticeTrend {
     const date = own[0]?.date;
     const value = pooledMean(own);
     if (start === undefined || date === undefined || value === undefined) return [];
-    return [{ date, at: daysBetween(start, date), value }];
+    return [{ date, at: dayOf(date) - dayOf(start), value }];
   });
   const found = trend(points);
   return { points, ...(found && { trend: found }), word: trendWord(found, CHANGE_THAT_MATTERS) };
+}
+
+/** The dates of a season come again for every player and kind of work, and reading one takes long. */
+const days = new Map<string, number>();
+
+function dayOf(date: string): number {
+  const known = days.get(date) ?? daysBetween('1970-01-01', date);
+  days.set(date, known);
+  return known;
 }
 
 /** The stints of each practice, in the order in which the practices first appear. */

@@ -54,14 +54,21 @@ export const reviewWork = (stints: readonly Stint[]): WorkReview[] =>
 
 /** Every drill of the stints, in the order in which they first come. */
 export const reviewDrills = (stints: readonly Stint[]): DrillReview[] =>
-  grouped(stints, ({ terms }) => `${terms.drill} ${terms.rule}`).map((own) => ({
-    terms: own.at(-1)!.terms,
-    rates: ratesOf(own),
-    ...consistencyIn(own),
-    sizes: grouped(own, ({ terms }) => String(terms.size))
-      .map((same) => ({ size: same[0]!.terms.size, rates: ratesOf(same) }))
-      .sort((a, b) => a.size - b.size),
-  }));
+  grouped(stints, ({ terms }) => `${terms.drill} ${terms.rule}`).map((own) => {
+    const rates = ratesOf(own);
+    const bySize = grouped(own, ({ terms }) => String(terms.size));
+    return {
+      terms: own.at(-1)!.terms,
+      rates,
+      ...consistencyIn(own),
+      sizes: bySize
+        .map((same) => ({
+          size: same[0]!.terms.size,
+          rates: bySize.length === 1 ? rates : ratesOf(same),
+        }))
+        .sort((a, b) => a.size - b.size),
+    };
+  });
 
 function consistencyIn(stints: readonly Stint[]): { consistency?: PooledConsistency } {
   const consistency = pooledConsistency(stints);
