@@ -92,8 +92,10 @@ export function BeforeRound({ round }: { round: OpenRound }) {
       {pairs.length > 0 && (
         <details class="part other-screens">
           <summary>{t.otherScreens}</summary>
-          <OtherScreens pairs={playing} />
-          <Button onClick={() => go('tempo', round.terms.drill)}>{t.tempoCheck}</Button>
+          <div class="stack">
+            <OtherScreens pairs={playing} />
+            <Button onClick={() => go('tempo', round.terms.drill)}>{t.tempoCheck}</Button>
+          </div>
         </details>
       )}
       <div class="before-start">

@@ -8,6 +8,7 @@ import { Presence } from '../parts/presence.tsx';
 import { Trouble } from '../parts/trouble.tsx';
 import { useAwake } from '../parts/use-awake.ts';
 import { go } from '../route.ts';
+import { drillName } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';
 import { attend } from './attend.ts';
 import { giveMoreTime, pauseRound, resumeRound, stopRound } from './clock-deeds.ts';
@@ -52,6 +53,7 @@ export function RunningRound({ round, clock }: { round: OpenRound; clock: Clock 
       data-hand={prefs.value.hand}
       {...leavesFocus}
     >
+      <h1 class="unseen">{drillName(round.terms)}</h1>
       <header class="running-head">
         <p class="running-clock number" role="timer" aria-label={t.left}>
           <span ref={digits} />

@@ -1,4 +1,4 @@
-import { expect, type Page, test } from 'playwright/test';
+import { expect, type Locator, type Page, test } from 'playwright/test';
 import { NOON, openPlanted } from './planted-round.ts';
 
 /*
@@ -104,8 +104,8 @@ const faults = (page: Page): Promise<string[]> =>
   });
 
 /** Looks at the screen at every size, with the text as it is and twice as large. */
-async function look(page: Page, what: string): Promise<void> {
-  for (const size of SIZES) {
+async function look(page: Page, what: string, sizes = SIZES): Promise<void> {
+  for (const size of sizes) {
     await page.setViewportSize(size);
     for (const text of ['100%', '200%']) {
       await page.evaluate((text) => {
@@ -138,7 +138,28 @@ for (const pairs of [2, 3, 4, 6, 8]) {
       await look(page, 'running');
       await page.keyboard.press(' ');
       await expect(page.getByRole('status').filter({ hasText: 'Paused' })).toBeVisible();
-      await look(page, 'paused');
+      await look(page, 'paused', SIZES.slice(0, 1));
     });
   }
 }
+
+test('held in the left hand, everything that is worked by the thumb lies on the other side', async ({
+  page,
+}) => {
+  await page.clock.install({ time: NOON });
+  await page.addInitScript(() => localStorage.setItem('rally-ledger', '{"hand":"left"}'));
+  await openPlanted(page, { pairs: longPairs(4) });
+  const middle = async (locator: Locator) => {
+    const { x = 0, width = 0 } = (await locator.boundingBox()) ?? {};
+    return x + width / 2;
+  };
+  const tile = page.locator('.tile').first();
+  expect(await middle(tile.locator('.tile-back'))).toBeLessThan(await middle(tile));
+  expect(await middle(page.locator('.running-clock'))).toBeGreaterThan(180);
+  const [stop, pause] = [
+    page.getByRole('button', { name: 'Stop' }),
+    page.getByRole('button', { name: 'Pause' }),
+  ];
+  expect(await middle(stop)).toBeLessThan(await middle(pause));
+  await look(page, 'left-handed');
+});
