@@ -9,12 +9,15 @@ const PAIRS = [
   ['Odile', 'Bram'],
 ];
 
-/** Holds a control, by the page's own clock. */
+const LONG_ENOUGH = 2_100;
+
+/** Holds a control by the page's own clock; one that acts is gone before it is let go. */
 async function hold(page: Page, name: string, ms: number): Promise<void> {
   const button = page.getByRole('button', { name });
   await button.dispatchEvent('pointerdown', { button: 0, pointerId: 1 });
+  await page.locator('.hold-fill').waitFor({ state: 'attached' });
   await page.clock.runFor(ms);
-  await button.dispatchEvent('pointerup', { button: 0, pointerId: 1 }).catch(() => {});
+  if (ms < LONG_ENOUGH) await button.dispatchEvent('pointerup', { pointerId: 1 });
 }
 
 test.describe("a pair's own screen", () => {
@@ -32,7 +35,7 @@ test.describe("a pair's own screen", () => {
     await expect(page.getByText('Waits for the start.')).toBeVisible();
     await coach.button('Start').tap();
     await expect(page.locator('.tile')).toHaveCount(0);
-    await hold(page, 'Start', 2_100);
+    await hold(page, 'Start', LONG_ENOUGH);
     await expect(page.locator('.tile')).toHaveCount(1);
     await coach.mark('Odile');
     await page.keyboard.press('b');
@@ -40,7 +43,7 @@ test.describe("a pair's own screen", () => {
     await page.keyboard.press(' ');
     await expect(page.locator('.tile-sets')).toContainText('2');
 
-    await hold(page, 'Leave this screen', 2_100);
+    await hold(page, 'Leave this screen', LONG_ENOUGH);
     await expect(coach.tile('Odile')).toHaveAccessibleName(/\b2 sets\b/);
     await expect(coach.tile('Pip')).toHaveAccessibleName(/\b0 sets\b/);
     await expect(coach.button('Pause')).toBeVisible();
@@ -56,7 +59,7 @@ test.describe("a pair's own screen", () => {
     await page.getByRole('link', { name: /^A: the own screen/ }).tap();
     const leave = coach.button('Leave this screen');
     await leave.tap();
-    await hold(page, 'Leave this screen', 1_500);
+    await hold(page, 'Leave this screen', 1_000);
     await page.goBack();
     await expect(leave).toBeVisible();
     await page.evaluate(() => {
@@ -66,18 +69,18 @@ test.describe("a pair's own screen", () => {
     expect(new URL(page.url()).hash).toBe('#/pair/A');
     await page.reload();
     await expect(leave).toBeVisible();
-    await hold(page, 'Go on', 2_100);
+    await hold(page, 'Go on', LONG_ENOUGH);
     await expect(coach.button('Go on')).toHaveCount(0);
     await page.clock.fastForward(125_000);
     await expect(page.getByRole('status').filter({ hasText: 'Time' })).toBeVisible();
-    await hold(page, 'Leave this screen', 2_100);
+    await hold(page, 'Leave this screen', LONG_ENOUGH);
     await expect(coach.button('Put counts right')).toBeVisible();
   });
 
   test('of a letter that does not play says so, and can be left', async ({ page }) => {
     await openPlanted(page, { pairs: PAIRS }, 'pair/H');
     await expect(page.getByText('No pair H plays in this round.')).toBeVisible();
-    await hold(page, 'Leave this screen', 2_100);
+    await hold(page, 'Leave this screen', LONG_ENOUGH);
     await expect(page.locator('.tile')).toHaveCount(2);
   });
 });
@@ -100,29 +103,31 @@ test.describe('the wall', () => {
     await coach.start();
     await coach.mark('Odile');
     await coach.mark('Odile');
-    await expect(wall.locator('.wall-sets')).toHaveText([/^0/, /^2/]);
-    await wall.locator('.wall-pair').first().tap();
+    const sets = wall.locator('.wall-pair').filter({ hasText: 'Odile' }).locator('.wall-sets');
+    await expect(sets).toHaveText(/^2/);
+    await sets.tap();
     await wall.keyboard.press('1');
+    await wall.keyboard.press('2');
     await coach.button('Pause').tap();
     await expect(wall.getByRole('status')).toHaveText('Paused');
-    await expect(wall.locator('.wall-sets')).toHaveText([/^0/, /^2/]);
-    await expect(coach.tile('Pip')).toHaveAccessibleName(/\b0 sets\b/);
+    await expect(sets).toHaveText(/^2/);
+    await expect(wall.locator('.wall-sets').filter({ hasText: '0' })).toHaveCount(1);
   });
 
-  for (const size of [
-    { width: 1920, height: 1080 },
-    { width: 1080, height: 1920 },
-    { width: 1024, height: 768 },
-    { width: 768, height: 1024 },
-  ]) {
-    test(`is read from 20 m on ${size.width} × ${size.height}, with two pairs and with twelve, and nothing is cut`, async ({
+  for (const pairs of [2, 7, 12]) {
+    test(`of ${pairs} pairs is read from 20 m on a television, a laptop and a tablet, either way round`, async ({
       page,
     }) => {
       await page.clock.install({ time: NOON });
-      await page.setViewportSize(size);
-      for (const pairs of [2, 7, 12]) {
-        await openPlanted(page, { pairs: names(pairs) }, 'wall');
-        await expect(page.locator('.wall-pair')).toHaveCount(pairs);
+      await openPlanted(page, { pairs: names(pairs) }, 'wall');
+      await expect(page.locator('.wall-pair')).toHaveCount(pairs);
+      for (const [width, height] of [
+        [1920, 1080],
+        [1080, 1920],
+        [1024, 768],
+        [768, 1024],
+      ] as const) {
+        await page.setViewportSize({ width, height });
         const found = await page.evaluate(() => {
           const short = Math.min(innerWidth, innerHeight);
           const size = (selector: string) =>
@@ -130,39 +135,45 @@ test.describe('the wall', () => {
               ...[...document.querySelectorAll(selector)].map((element) =>
                 Number.parseFloat(getComputedStyle(element).fontSize),
               ),
-            );
-          const inside = (inner: Element, outer: Element | null | undefined) => {
-            const a = inner.getBoundingClientRect();
-            const b = outer?.getBoundingClientRect() ?? new DOMRect(0, 0, innerWidth, innerHeight);
+            ) / short;
+          const within = (inner: Element, outer: DOMRect) => {
+            const { left, right, top, bottom } = inner.getBoundingClientRect();
             return (
-              a.left >= b.left - 1 &&
-              a.right <= b.right + 1 &&
-              a.top >= b.top - 1 &&
-              a.bottom <= b.bottom + 1
+              left >= outer.left - 1 &&
+              right <= outer.right + 1 &&
+              top >= outer.top - 1 &&
+              bottom <= outer.bottom + 1
             );
           };
+          const screen = new DOMRect(0, 0, innerWidth, innerHeight);
+          const loose = [
+            ...[...document.querySelectorAll('.wall-head > *, .wall-pair')].filter(
+              (element) => !within(element, screen),
+            ),
+            ...[...document.querySelectorAll('.wall-pair')].flatMap((pair) =>
+              [...pair.querySelectorAll('.letter, .wall-names span, .wall-sets')].filter(
+                (element) => !within(element, pair.getBoundingClientRect()),
+              ),
+            ),
+          ];
           return {
-            clock: size('.wall-clock') / short,
-            sets: size('.wall-sets') / short,
-            letter: size('.wall-pair .letter b') / short,
-            name: size('.wall-names') / short,
-            cut: [...document.querySelectorAll('.wall-pair *:not(.unseen)')].filter(
-              (element) => !inside(element, element.closest('.wall-pair')),
-            ).length,
-            off: [...document.querySelectorAll('.wall-head > *, .wall-pair')].filter(
-              (element) => !inside(element, undefined),
-            ).length,
+            clock: size('.wall-clock'),
+            sets: size('.wall-sets'),
+            letter: size('.wall-pair .letter b'),
+            name: size('.wall-names'),
+            loose: loose.map((element) => element.className),
           };
         });
-        // A capital is about seven tenths of its font's size. On a television of 55 inches, 685 mm
-        // high, five minutes of arc at 20 m (29 mm, a letter for good eyes) want 0.06 of the height.
-        expect(found.clock, `${pairs} pairs`).toBeGreaterThan(0.18);
-        expect(found.sets, `${pairs} pairs`).toBeGreaterThan(0.1);
-        expect(found.letter, `${pairs} pairs`).toBeGreaterThan(0.045);
-        expect(found.name, `${pairs} pairs`).toBeGreaterThan(0.04);
-        expect(found.cut, `${pairs} pairs`).toBe(0);
-        expect(found.off, `${pairs} pairs`).toBe(0);
-        await page.evaluate(() => indexedDB.deleteDatabase('rally-ledger'));
+        const at = `${width} × ${height}`;
+        expect.soft(found.loose, at).toEqual([]);
+        if (Math.max(width, height) < 1920) continue; // A tablet is looked at from nearer.
+        // Shares of a television's shorter side, which is 685 mm at 55 inches. A capital or numeral
+        // has seven tenths of its font's size. At 20 m a letter of five minutes of arc, which good
+        // eyes read, is 29 mm: 0.06. Clock and counts are for everybody's eyes.
+        expect.soft(found.clock, at).toBeGreaterThan(0.18);
+        expect.soft(found.sets, at).toBeGreaterThan(0.12);
+        expect.soft(found.letter, at).toBeGreaterThan(0.06);
+        expect.soft(found.name, at).toBeGreaterThan(0.045);
       }
     });
   }

@@ -100,7 +100,12 @@ test('the next pairs are said by a button, and by themselves where that was wish
   await voice(page, true);
   const coach = new Coach(page);
   await coach.reachCourt(PLAYERS, ['Mini rally']);
-  const text = 'A: Pip and Juno. B: Odile and Bram.';
+  const pairs = await page.locator('.pairs li').all();
+  const names = await Promise.all(
+    pairs.map((pair) => pair.locator('.pair-player').allTextContents()),
+  );
+  expect(names.flat().toSorted()).toEqual(PLAYERS.toSorted());
+  const text = `A: ${names[0]?.join(' and ')}. B: ${names[1]?.join(' and ')}.`;
   expect(await page.evaluate(() => window.said)).toEqual([]);
   await coach.button('Say the pairs').tap();
   expect(await page.evaluate(() => window.said)).toEqual([text]);
