@@ -28,18 +28,25 @@ import './style.css';
 /** The coach's own ledger and the invented one never share a database. */
 const database = prefs.value.demo ? DEMO_DATABASE : 'rally-ledger';
 
-// Start-up, in the order in which it happens.
-listenForInstall();
-followTheme();
-await Promise.all([loadWords(), openLedger(database)]);
-followClock();
-returnToRound();
-render(<App />, document.getElementById('app') as HTMLElement);
-registerWorker().catch(() => {}); // Not to be had: the app works with a network.
-renew();
-keepLedger();
-// What opening does not need comes once the screen stands.
-setTimeout(tidy, 300);
+void start();
+
+/**
+ * Start-up, in the order in which it happens. Nothing is awaited while this file is evaluated: a
+ * language's own file shares code with this one, and each would wait for the other for ever.
+ */
+async function start(): Promise<void> {
+  listenForInstall();
+  followTheme();
+  await Promise.all([loadWords(), openLedger(database)]);
+  followClock();
+  returnToRound();
+  render(<App />, document.getElementById('app') as HTMLElement);
+  registerWorker().catch(() => {}); // Not to be had: the app works with a network.
+  renew();
+  keepLedger();
+  // What opening does not need comes once the screen stands.
+  setTimeout(tidy, 300);
+}
 
 function followTheme(): void {
   const dark = matchMedia('(prefers-color-scheme: dark)');
