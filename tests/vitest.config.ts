@@ -6,6 +6,7 @@ export default defineConfig({
   root: new URL('..', import.meta.url).pathname,
   test: {
     pool: 'threads',
+    maxWorkers: '100%',
     projects: [
       // What is pure keeps nothing between files: without isolation it runs in half the time.
       {

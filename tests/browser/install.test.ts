@@ -1,5 +1,7 @@
 import { expect, test } from 'playwright/test';
 
+test.use({ serviceWorkers: 'allow' });
+
 test('the manifest names an id, scope and start that end in a slash, and icons of every kind', async ({
   page,
   request,

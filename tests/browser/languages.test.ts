@@ -143,7 +143,7 @@ test.describe('a phone in a language that the app does not speak', () => {
 });
 
 test.describe('a language that cannot be loaded', () => {
-  test.use({ locale: 'fr-FR', serviceWorkers: 'block' });
+  test.use({ locale: 'fr-FR' });
 
   test('leaves the app in English', async ({ page }) => {
     await page.route(/\/assets\/fr-/, (route) => route.abort());

@@ -204,6 +204,8 @@ async function wholeJob(page: Page): Promise<void> {
   }
 }
 
+test.use({ serviceWorkers: 'allow' });
+
 test.beforeEach(async ({ page }) => {
   await page.clock.install({ time: new Date('2026-11-24T16:30:00') });
   // Without a share sheet for files the table is a download.

@@ -54,6 +54,8 @@ async function lookAtAll(page: Page, more: readonly string[] = []): Promise<void
   }
 }
 
+test.use({ serviceWorkers: 'allow' });
+
 test('no screen asks anything of another origin, or does what the content policy forbids', async ({
   page,
   baseURL,

@@ -231,26 +231,27 @@ test('coverage shows what is overdue, and the rounds behind a number add up to i
   await expect(page.getByRole('caption')).toContainText('Pip');
 });
 
-test('a drill that is switched off is not proposed, also without a network', async ({
-  page,
-  context,
-}) => {
-  const coach = new Coach(page);
-  await coach.open();
-  await page.evaluate(() => navigator.serviceWorker.ready);
-  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
-  await context.setOffline(true);
-  await page.reload();
-  await everyoneIsHere(coach, EIGHT);
-  await coach.button('Propose a block').tap();
-  const drills = page.locator('.propose-steps b');
-  await expect(drills.first()).toBeVisible();
-  const [first = ''] = await drills.allTextContents();
-  await page.getByText('Drills to choose from').tap();
-  await coach.button(first).tap();
-  await expect(drills.filter({ hasText: first })).toHaveCount(0);
-  await coach.button(first).tap();
-  await expect(drills.first()).toHaveText(first);
+test.describe('without a network', () => {
+  test.use({ serviceWorkers: 'allow' });
+
+  test('a drill that is switched off is not proposed', async ({ page, context }) => {
+    const coach = new Coach(page);
+    await coach.open();
+    await page.evaluate(() => navigator.serviceWorker.ready);
+    await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+    await context.setOffline(true);
+    await page.reload();
+    await everyoneIsHere(coach, EIGHT);
+    await coach.button('Propose a block').tap();
+    const drills = page.locator('.propose-steps b');
+    await expect(drills.first()).toBeVisible();
+    const [first = ''] = await drills.allTextContents();
+    await page.getByText('Drills to choose from').tap();
+    await coach.button(first).tap();
+    await expect(drills.filter({ hasText: first })).toHaveCount(0);
+    await coach.button(first).tap();
+    await expect(drills.first()).toHaveText(first);
+  });
 });
 
 test('the printed sheet holds all drills of the block with the cautions, on one page of its own', async ({

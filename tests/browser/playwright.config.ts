@@ -13,9 +13,13 @@ export default defineConfig({
   outputDir: `${root}/.cache/browser-tests`,
   timeout: 300_000,
   fullyParallel: true,
-  workers: 2,
+  workers: 3,
   reporter: [['list'], ['json', { outputFile: `${root}/.cache/browser-tests.json` }]],
   use: {
+    // A press that finds nothing says so soon, however busy the machine.
+    actionTimeout: 60_000,
+    // Put in anew for every test, the service worker costs a third of it; those that are about it allow it.
+    serviceWorkers: 'block',
     ...phone,
     baseURL: `http://localhost:${port}/`,
     locale: 'en-GB',

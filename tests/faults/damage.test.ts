@@ -64,13 +64,23 @@ const damages: readonly [name: string, damage: (record: Record<string, unknown>)
 ];
 const foreign = { id: nextStamp('', 1_000_000_000_000, 'somebody-else'), at: 1_000_000_000_000 };
 
-/** Opens the app and waits until all is read that is read in the background. */
+/** Opens the app where it tells what is hurt. */
 async function reopen(page: Page): Promise<void> {
-  await page.goto('./#/week');
+  await page.goto('./#/settings');
   await page.reload();
-  await page.getByRole('heading', { level: 1 }).waitFor();
-  await expect(page.getByText('Reading earlier practices')).toHaveCount(0);
+  await page.getByRole('heading', { name: 'Backup' }).waitFor();
 }
+
+/** With small counts one record of each sort. */
+const someOf = (records: Records): Records => {
+  const sorts = new Set<string>();
+  return records.filter(([key, { kind }]) => {
+    const sort = `${key.slice(0, 2)}${kind}`;
+    const isNew = !sorts.has(sort);
+    sorts.add(sort);
+    return isNew || times(0, 1) === 1;
+  });
+};
 
 /** Without a share sheet a file is a download. */
 const withoutShareSheet = (where: Page | BrowserContext) =>
@@ -109,7 +119,7 @@ test('every stored record in turn is cut, emptied and replaced: the app opens, s
 }) => {
   const whole = await someLedger(page);
   let [tried, saidSo, rebuilt] = [0, 0, 0];
-  for (const [at, [key, record]] of whole.entries()) {
+  for (const [at, [key, record]] of someOf(whole).entries()) {
     const some = times(1, damages.length);
     for (let each = 0; each < some; each++) {
       const [name, damage] = damages[(at + each) % damages.length]!;
@@ -126,7 +136,6 @@ test('every stored record in turn is cut, emptied and replaced: the app opens, s
         await expect(said(page), place).toHaveCount(0);
         rebuilt += 1;
       } else {
-        await page.goto('./#/settings');
         await expect(said(page).first(), place).toBeVisible();
         await expect(said(page).first(), place).toContainText(placeOf(key));
         saidSo += 1;
@@ -154,13 +163,11 @@ test('every stored record in turn is cut, emptied and replaced: the app opens, s
 test('every stored record in turn is gone: the app opens and keeps the rest', async ({ page }) => {
   const whole = await someLedger(page);
   let tried = 0;
-  for (const [key, record] of whole) {
-    if (tried >= times(12, whole.length)) break;
+  for (const [key, record] of someOf(whole)) {
     await putRecords(page, [[key, undefined]]);
     await reopen(page);
     tried += 1;
     if (key.startsWith('c/')) {
-      await page.goto('./#/settings');
       await expect(said(page).first()).toContainText(/in the practice of/);
     }
     const after = new Map(await recordsOn(page));
@@ -199,7 +206,6 @@ test('hurt records are handed over as they lie, and removed when asked to', asyn
   ] as const;
   await putRecords(page, hurt);
   await reopen(page);
-  await page.goto('./#/settings');
   await expect(page.getByRole('heading', { name: 'Hurt records' })).toBeVisible();
   const coach = new Coach(page);
   const download = page.waitForEvent('download');
@@ -249,7 +255,6 @@ test('a packed practice whose bytes are gone from the disk leaves its summary an
 
   const again = await phone.open(withoutShareSheet);
   await reopen(again);
-  await again.goto('./#/settings');
   await expect(said(again).first()).toContainText('in the practice of');
   await again.goto('./#/');
   await expect(again.getByText('Round 1')).toBeVisible();
@@ -261,7 +266,6 @@ test('a packed practice whose bytes are gone from the disk leaves its summary an
   await field.setInputFiles({ name: 'backup.txt', mimeType: 'text/plain', buffer });
   await expect(again.getByText(/new entries taken in/)).toBeVisible();
   await reopen(again);
-  await again.goto('./#/settings');
   await expect(said(again)).toHaveCount(0);
   expect(counted(await recordsOn(again))).toEqual(counted(whole));
   tell('files removed from the profile', files.length);
@@ -295,7 +299,6 @@ test('entries that a later version wrote are kept, packed and handed on untouche
   expect(counted(after.get(summary[0]))).toEqual(counted(summary[1]));
   await expect(said(page)).toHaveCount(0);
 
-  await page.goto('./#/settings');
   const coach = new Coach(page);
   await coach.button('Make a backup').tap();
   const download = page.waitForEvent('download');

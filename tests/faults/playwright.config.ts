@@ -14,6 +14,8 @@ export default defineConfig({
   workers: 2,
   reporter: [['list'], ['json', { outputFile: `${root}/.cache/fault-tests.json` }], ['./table.ts']],
   use: {
+    // A press that finds nothing says so soon, however busy the machine.
+    actionTimeout: 60_000,
     viewport: { width: 390, height: 844 },
     hasTouch: true,
     isMobile: true,

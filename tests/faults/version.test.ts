@@ -6,7 +6,7 @@ import { build } from 'vite';
 import { tell } from './counts.ts';
 import { setsShown, startLongRound } from './court.ts';
 import { marksIn, recordsOn } from './records.ts';
-import { expect, type Page, test } from './test.ts';
+import { test as base, expect, type Page } from './test.ts';
 
 /** Says on the page which version it is; the names of all files that hold it change with it. */
 const marker = (version: number) => ({
@@ -15,11 +15,8 @@ const marker = (version: number) => ({
     id.endsWith('/app/main.tsx') ? `${code}\nwindow.version = ${version};` : undefined,
 });
 
-const folders: string[] = [];
-
-async function publishable(version: number): Promise<string> {
+async function built(version: number): Promise<string> {
   const outDir = mkdtempSync(join(tmpdir(), 'rally-ledger-version-'));
-  folders.push(outDir);
   await build({
     configFile: fileURLToPath(new URL('../../app/vite.config.ts', import.meta.url)),
     build: { outDir, emptyOutDir: true },
@@ -29,9 +26,20 @@ async function publishable(version: number): Promise<string> {
   return outDir;
 }
 
-test.afterAll(() => {
-  for (const folder of folders) rmSync(folder, { recursive: true, force: true });
+const test = base.extend<object, { versions: [first: string, second: string] }>({
+  versions: [
+    // biome-ignore lint/correctness/noEmptyPattern: the fixture needs none, and must say so this way
+    async ({}, use) => {
+      const folders: [string, string] = [await built(1), await built(2)];
+      await use(folders);
+      for (const folder of folders) rmSync(folder, { recursive: true, force: true });
+    },
+    { scope: 'worker' },
+  ],
 });
+
+// Both in one worker: the two versions are built once.
+test.describe.configure({ mode: 'default' });
 
 const versionOf = (page: Page) =>
   page.evaluate(() => (window as unknown as { version?: number }).version);
@@ -47,8 +55,9 @@ const untilOneWaits = (page: Page) =>
 test('a version published in mid-round waits: no reload, no lost mark, no part that fails to load, and one tap takes it in', async ({
   page,
   host,
+  versions,
 }) => {
-  const [first, second] = [await publishable(1), await publishable(2)];
+  const [first, second] = versions;
   host.publish(first);
   const failed: string[] = [];
   await page.goto('./');
@@ -107,9 +116,10 @@ test('a version published in mid-round waits: no reload, no lost mark, no part t
 test('a second window on the older version goes on with its round, and starts anew after it', async ({
   page,
   host,
+  versions,
   context,
 }) => {
-  const [first, second] = [await publishable(1), await publishable(2)];
+  const [first, second] = versions;
   host.publish(first);
   await page.goto('./');
   await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
