@@ -8,7 +8,7 @@ import { listenForInstall } from './device/install.ts';
 import { askToKeep } from './device/keep.ts';
 import { prefs } from './device/prefs.ts';
 import { leads } from './device/windows.ts';
-import { outOfDate, registerWorker } from './device/worker.ts';
+import { followWorker, outOfDate, registerWorker } from './device/worker.ts';
 import {
   history,
   isRead,
@@ -36,6 +36,7 @@ void start();
  */
 async function start(): Promise<void> {
   listenForInstall();
+  followWorker();
   followTheme();
   await Promise.all([loadWords(), openLedger(database)]);
   followClock();

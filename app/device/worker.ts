@@ -11,6 +11,19 @@ export const outOfDate = signal(false);
 let workbox: Workbox | undefined;
 
 /**
+ * Hears of a newer version in charge from the first moment on: one that took over while this page
+ * was still opening has outdated it as well.
+ */
+export function followWorker(): void {
+  const { serviceWorker } = navigator;
+  let inCharge = serviceWorker?.controller;
+  serviceWorker?.addEventListener('controllerchange', () => {
+    if (inCharge) outOfDate.value = true; // Else it is the first one, which brought this very page.
+    inCharge = serviceWorker.controller;
+  });
+}
+
+/**
  * Registers the service worker, once the first screen stands; without one (a development server, an
  * old phone) the app works online.
  */
@@ -20,12 +33,6 @@ export async function registerWorker(): Promise<void> {
   workbox = new library.Workbox(workerAddress());
   workbox.addEventListener('waiting', () => {
     newVersion.value = true;
-  });
-  const { serviceWorker } = navigator;
-  let inCharge = serviceWorker.controller;
-  serviceWorker.addEventListener('controllerchange', () => {
-    if (inCharge) outOfDate.value = true; // Else it is the first one, which brought this very page.
-    inCharge = serviceWorker.controller;
   });
   workbox.register().catch(() => {}); // Refused: the app works with a network.
   // A phone that stays open for days looks for a newer version when it is taken out again.

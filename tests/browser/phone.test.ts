@@ -70,7 +70,7 @@ test('the screen is kept on from Start to the horn, asked for again when the pag
 
   await page.clock.fastForward(121_000);
   await expect(coach.button('Put counts right')).toBeVisible();
-  expect(await held(page)).toBe(0);
+  await expect.poll(() => held(page)).toBe(0);
 });
 
 test('a phone that refuses to keep its screen on is known before the Start, and the round can be played', async ({

@@ -111,15 +111,15 @@ export async function tapOnAndOn(page: Page, taps: Taps, most = Infinity): Promi
       attributes: true,
     });
     let made = 0;
-    const tap = () => {
+    const tap = async () => {
+      await told.tapped();
       const tiles = document.querySelectorAll('.tile-count');
-      void told.tapped();
       tiles[Math.floor(Math.random() * tiles.length)]?.dispatchEvent(
         new PointerEvent('pointerdown', { bubbles: true, button: 0 }),
       );
       made += 1;
       if (made < most) setTimeout(tap, 5 + 55 * Math.random());
     };
-    tap();
+    void tap();
   }, most);
 }

@@ -131,7 +131,7 @@ test('uses a database that answers after all, once it does', async ({ page }) =>
   const told = await page.evaluate(async () => {
     const { open } = IDBFactory.prototype;
     IDBFactory.prototype.open = () => ({}) as IDBOpenDBRequest;
-    const use = workbench.durableStore('late', 50);
+    const use = workbench.durableStore('late', 500);
     const first = await use('readonly', () => {}).catch((error) => error.name);
     IDBFactory.prototype.open = open;
     return [first, await use('readonly', () => 'there')];

@@ -1,4 +1,4 @@
-import { mkdtempSync, readlinkSync, rmSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type BrowserContext, chromium, type Page } from 'playwright/test';
@@ -9,15 +9,23 @@ export class Phone {
   context!: BrowserContext;
   page!: Page;
   readonly profile = mkdtempSync(join(tmpdir(), 'rally-ledger-phone-'));
+  /** The browser's own process, the first of its group. */
+  #pid = 0;
   #ended: Promise<unknown> = Promise.resolve();
 
-  /** @param address of the app */
-  constructor(readonly address: string) {}
+  /**
+   * @param address of the app
+   * @param browser that is used instead of the one for tests
+   */
+  constructor(
+    readonly address: string,
+    public browser: string = findBrowser(),
+  ) {}
 
   /** Starts the browser and opens the app. */
   async open(before?: (context: BrowserContext) => Promise<unknown>): Promise<Page> {
     this.context = await chromium.launchPersistentContext(this.profile, {
-      executablePath: findBrowser(),
+      executablePath: this.browser,
       args: BROWSER_ARGUMENTS,
       viewport: { width: 390, height: 844 },
       hasTouch: true,
@@ -26,27 +34,22 @@ export class Phone {
       baseURL: this.address,
     });
     this.#ended = new Promise((resolve) => this.context.once('close', resolve));
+    this.#pid = await pidOf(this.context);
     await before?.(this.context);
     this.page = this.context.pages()[0] ?? (await this.context.newPage());
     await this.page.goto(this.address);
     return this.page;
   }
 
-  /** The browser's own process, the first of its group: its lock in the profile names it. */
-  get pid(): number {
-    const lock = readlinkSync(join(this.profile, 'SingletonLock'));
-    return Number(lock.slice(lock.lastIndexOf('-') + 1));
-  }
-
   /** Ends all of the browser in the midst of whatever it does. */
   async kill(): Promise<void> {
-    process.kill(-this.pid, 'SIGKILL');
+    process.kill(-this.#pid, 'SIGKILL');
     await this.#ended;
   }
 
   /** Puts the browser to sleep for a while: nothing of it runs, and its clocks go on. */
   async sleep(milliseconds: number): Promise<void> {
-    const group = -this.pid;
+    const group = -this.#pid;
     process.kill(group, 'SIGSTOP');
     await new Promise((resolve) => setTimeout(resolve, milliseconds));
     process.kill(group, 'SIGCONT');
@@ -61,4 +64,12 @@ export class Phone {
     await this.close();
     rmSync(this.profile, { recursive: true, force: true, maxRetries: 5 });
   }
+}
+
+async function pidOf(context: BrowserContext): Promise<number> {
+  const session = await context.browser()?.newBrowserCDPSession();
+  const { processInfo = [] } = (await session?.send('SystemInfo.getProcessInfo')) ?? {};
+  const own = processInfo.find(({ type }) => type === 'browser');
+  if (!own) throw new Error('the browser does not name its process');
+  return own.id;
 }

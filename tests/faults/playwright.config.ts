@@ -11,11 +11,13 @@ export default defineConfig({
   timeout: large ? 3_600_000 : 240_000,
   expect: { timeout: 20_000 },
   fullyParallel: true,
-  workers: 2,
+  workers: 3,
   reporter: [['list'], ['json', { outputFile: `${root}/.cache/fault-tests.json` }], ['./table.ts']],
   use: {
     // A press that finds nothing says so soon, however busy the machine.
     actionTimeout: 60_000,
+    // As with the browser tests: those that are about it allow it.
+    serviceWorkers: 'block',
     viewport: { width: 390, height: 844 },
     hasTouch: true,
     isMobile: true,

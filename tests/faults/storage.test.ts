@@ -1,5 +1,6 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { wholeBrowser } from '../browser/browser.ts';
 import { Coach } from '../browser/coach.ts';
 import { tell, times } from './counts.ts';
 import { PLAYERS, setsShown, startLongRound } from './court.ts';
@@ -135,6 +136,9 @@ test('writing that fails again and again, each time in another way, costs no mar
 test('a browser that blocks storage is said, the practice can be run, and goes out by file', async ({
   phone,
 }) => {
+  const browser = wholeBrowser();
+  test.skip(!browser, 'needs a Chromium or Chrome with settings');
+  phone.browser = browser ?? '';
   const settings = join(phone.profile, 'Default');
   mkdirSync(settings, { recursive: true });
   writeFileSync(

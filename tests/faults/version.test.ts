@@ -38,6 +38,7 @@ const test = base.extend<object, { versions: [first: string, second: string] }>(
   ],
 });
 
+test.use({ serviceWorkers: 'allow' });
 // Both in one worker: the two versions are built once.
 test.describe.configure({ mode: 'default' });
 
@@ -81,7 +82,7 @@ test('a version published in mid-round waits: no reload, no lost mark, no part t
   // Parts of the running version that were never looked at come with it, though the host has
   // only those of the next one.
   await coach.button('Pause').tap();
-  await coach.button('To Today').tap();
+  await coach.button('Other screens').tap();
   for (const address of ['settings', 'week', 'players', 'squad', 'drill']) {
     await page.evaluate((hash) => {
       location.hash = hash;
