@@ -9,10 +9,18 @@ import { append, squad } from '../ledger.ts';
 export const namesBeside = (player?: string): string[] =>
   [...squad.value.values()].filter(({ id }) => id !== player).map(({ name }) => name);
 
-/** Adds players, all of them in one append: a file is taken whole or not at all. */
+/**
+ * Adds players, all of them in one append: a file is taken whole or not at all. Their ids sort in
+ * the order of the squad, which the table in which everyone meets goes by (see pair-cost.ts).
+ */
 export function addPlayers(players: readonly RosterPlayer[]): void {
+  const seat = (index: number) => String(squad.value.size + index + 1).padStart(4, '0');
   append(
-    ...players.map((player) => ({ kind: 'player-added' as const, player: nanoid(10), ...player })),
+    ...players.map((player, index) => ({
+      kind: 'player-added' as const,
+      player: `${seat(index)}-${nanoid(10)}`,
+      ...player,
+    })),
   );
 }
 
