@@ -9,6 +9,7 @@ import { lanesOn } from '../core/fit-court.ts';
 import { FEWEST_PLAYERS, MOST_PLAYERS, pairUp, rePair } from '../core/pairs.ts';
 import type { OpenRound, Practice } from '../core/practice.ts';
 import { roundsPlayed } from '../core/rounds-played.ts';
+import type { Wish } from '../core/wishes.ts';
 import { currentPlan, lastRound, obstacle } from './actions.ts';
 import { append, history, library, openPractice, squadSettings } from './ledger.ts';
 
@@ -20,6 +21,8 @@ export interface Coming {
   drill?: Drill;
   /** Everyone who is here, also those who wait. */
   pairs: Pair[];
+  /** The coach's wishes that these pairs do not keep. */
+  broken: Wish[];
   /** Who plays where and who waits; left out where the drill or the number of courts is not known. */
   courts?: CourtRound & { lanes: number };
 }
@@ -38,13 +41,14 @@ export const comingRound = computed<Coming | undefined>(() => {
   const changes = planned !== undefined && partnersChange(planned.step, planned.turn);
   const proposed = pairsOf(practice, drill, changes);
   // Who begins stands as it was set, so that a swap of roles holds.
-  const pairs = waiting || !drill ? proposed : withEvenRoles(proposed, practice, drill);
+  const pairs = waiting || !drill ? proposed.pairs : withRoles(proposed.pairs, practice, drill);
   const courts = drill && courtsOf(practice, drill, pairs);
   return {
     ordinal,
     ...(step && { step }),
     ...(drill && { drill }),
     pairs,
+    broken: proposed.broken,
     ...(courts && { courts }),
   };
 });
@@ -76,7 +80,11 @@ effect(() => {
 });
 
 /** The pairs as they stood last, for whoever is still here; new ones at first and where partners turn. */
-function pairsOf(practice: Practice, drill: Drill | undefined, turn: boolean): Pair[] {
+function pairsOf(
+  practice: Practice,
+  drill: Drill | undefined,
+  turn: boolean,
+): Pick<Coming, 'pairs' | 'broken'> {
   const { here } = practice;
   const last = lastRound(practice);
   const stood = last && everyoneIn(last);
@@ -85,7 +93,7 @@ function pairsOf(practice: Practice, drill: Drill | undefined, turn: boolean): P
   const crowded = places !== undefined && Math.floor(here.length / 2) > places;
   const played = crowded ? playedToday(practice) : undefined;
   const proposed = proposer.value?.pairsByHistory(here, before, played);
-  return proposed ?? (stood && rePair(stood, here)) ?? pairUp(here);
+  return proposed ?? { pairs: (stood && rePair(stood, here)) ?? pairUp(here), broken: [] };
 }
 
 /** All pairs of a round, also those that waited for a court, by their letters. */
@@ -103,13 +111,15 @@ const started = (practice: Practice): OpenRound[] =>
 
 const playedToday = (practice: Practice): Map<string, number> => roundsPlayed(started(practice));
 
-/** By the rounds of today at this drill, and where these are even by those of earlier days. */
-function withEvenRoles(pairs: readonly Pair[], practice: Practice, drill: Drill): Pair[] {
+/**
+ * Who has which role: whoever had the first less often today at this drill; where that is even,
+ * whoever has waited longer for its strokes; and else by the drill's earlier rounds.
+ */
+function withRoles(pairs: readonly Pair[], practice: Practice, drill: Drill): Pair[] {
   const earlier = (history.value ?? []).flatMap(({ rounds }) => rounds);
-  return evenRoles(
-    evenRoles(pairs, timesFirst(earlier, drill.id)),
-    timesFirst(started(practice), drill.id),
-  );
+  const before = evenRoles(pairs, timesFirst(earlier, drill.id));
+  const due = proposer.value?.rolesByHistory(before, termsOf(drill)) ?? before;
+  return evenRoles(due, timesFirst(started(practice), drill.id));
 }
 
 function courtsOf(practice: Practice, drill: Drill, pairs: readonly Pair[]): Coming['courts'] {

@@ -1,7 +1,10 @@
+import type { Terms } from '../core/drill.ts';
+import { dueRoles } from '../core/due-roles.ts';
 import type { Pair } from '../core/entry.ts';
 import { meetingsOf } from '../core/meetings.ts';
 import type { Pairing } from '../core/pair-cost.ts';
-import { proposeChange, proposePairs } from '../core/pair-proposal.ts';
+import { type PairProposal, proposeChange, proposePairs } from '../core/pair-proposal.ts';
+import { whatIsDue } from '../core/what-is-due.ts';
 import { today } from './device/clock.ts';
 import { squad, summaries, wishes } from './ledger.ts';
 
@@ -16,7 +19,7 @@ export function pairsByHistory(
   here: readonly string[],
   before: readonly Pair[] | undefined,
   played: ReadonlyMap<string, number> | undefined,
-): Pair[] | undefined {
+): PairProposal | undefined {
   const levels = [...squad.value.values()].flatMap(({ id, level }) =>
     level === undefined ? [] : [[id, level] as const],
   );
@@ -27,5 +30,9 @@ export function pairsByHistory(
     wishes: wishes.value,
     ...(played && { played }),
   };
-  return (before ? proposeChange(pairing, before) : proposePairs(pairing))?.pairs;
+  return before ? proposeChange(pairing, before) : proposePairs(pairing);
 }
+
+/** The pairs with the roles of a drill to those who have waited longer for their strokes. */
+export const rolesByHistory = (pairs: readonly Pair[], terms: Terms): Pair[] =>
+  dueRoles(pairs, terms, whatIsDue(summaries.value, today(), []));

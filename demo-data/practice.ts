@@ -1,13 +1,14 @@
 import { type Plan, plannedRounds, stepAt } from '../core/block.ts';
 import { termsOf } from '../core/drill.ts';
 import type { Pair } from '../core/entry.ts';
-import { FEWEST_PLAYERS, pairUp, rePair, turnPartners, turnRoles } from '../core/pairs.ts';
+import { FEWEST_PLAYERS, pairUp, rePair } from '../core/pairs.ts';
 import { starterDrills } from '../core/starter-drills.ts';
 import type { Random } from './random.ts';
 import type { Say } from './recorder.ts';
 import { playRound, type Truth } from './round.ts';
 import type { Success } from './skill.ts';
 import type { Member } from './squad.ts';
+import { turnPartners, turnRoles } from './turning.ts';
 
 /** The smallest part of the squad that comes to a practice. */
 const LEAST_ATTENDANCE = 0.7;

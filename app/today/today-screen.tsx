@@ -15,6 +15,7 @@ import { library, openPractice, practice, squad } from '../ledger.ts';
 import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
 import { Messages } from '../parts/messages.tsx';
+import { playerName } from '../parts/names.ts';
 import { Notice } from '../parts/notice.tsx';
 import { Pairs } from '../parts/pairs.tsx';
 import { Presence } from '../parts/presence.tsx';
@@ -153,6 +154,9 @@ function PairsPart() {
         courts={coming.courts}
         onSwap={obstacle(open) === undefined ? setRound : undefined}
       />
+      {coming.broken.map(({ a, b, wish }) => (
+        <Notice key={`${a} ${b}`}>{t.notKept[wish](playerName(a), playerName(b))}</Notice>
+      ))}
     </section>
   );
 }

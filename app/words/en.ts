@@ -118,6 +118,10 @@ export const en = {
     pairs: 'Pairs',
     swapHint: 'Tap two players to swap them.',
     swapWith: (name: string) => `Now tap who swaps with ${name}.`,
+    notKept: {
+      together: (a: string, b: string) => `Not as wished: ${a} and ${b} are not together.`,
+      apart: (a: string, b: string) => `Not as wished: ${a} and ${b} are not apart.`,
+    },
     trio: (resting: string) =>
       `Three take turns: ${resting} rests first. After each set the one who hit first steps out and the one who rested steps in.`,
     toCourt: 'Go to the court',

@@ -130,6 +130,10 @@ export const es: Words = {
     pairs: 'Parejas',
     swapHint: 'Tocar a dos jugadores para intercambiarlos.',
     swapWith: (name) => `Tocar ahora a quien se cambia con ${name}.`,
+    notKept: {
+      together: (a, b) => `Deseo no cumplido: ${a} y ${b} no van juntos.`,
+      apart: (a, b) => `Deseo no cumplido: ${a} y ${b} no van por separado.`,
+    },
     trio: (resting) =>
       `Tres se turnan: primero descansa ${resting}. Tras cada serie sale quien golpeó primero y entra quien descansaba.`,
     toCourt: 'Ir a la cancha',

@@ -127,6 +127,10 @@ export const fr: Words = {
     pairs: 'Paires',
     swapHint: 'Toucher deux noms pour les échanger.',
     swapWith: (name) => `Toucher maintenant avec qui échanger ${name}.`,
+    notKept: {
+      together: (a, b) => `Souhait non tenu : ${a} et ${b} ne sont pas ensemble.`,
+      apart: (a, b) => `Souhait non tenu : ${a} et ${b} ne sont pas séparés.`,
+    },
     trio: (resting) =>
       `Trois se relaient : ${resting} commence par souffler. Après chaque série, qui a frappé en premier sort et qui soufflait entre.`,
     toCourt: 'Aller sur le court',

@@ -7,11 +7,12 @@ import { fitPartners } from '../../core/figures/partners.ts';
 import { lastWeeks, reviewChange, reviewDrills, reviewWork } from '../../core/figures/review.ts';
 import { pairStints, playerStints } from '../../core/figures/stints.ts';
 import { byDrill, byPlayer } from '../../core/figures/totals.ts';
-import { pairUp, turnPartners } from '../../core/pairs.ts';
+import { pairUp } from '../../core/pairs.ts';
 import { starterDrills } from '../../core/starter-drills.ts';
 import type { PlayedRound, Summary } from '../../core/summary.ts';
 import { playRally } from '../../demo-data/rally.ts';
 import { randomFrom } from '../../demo-data/random.ts';
+import { turnPartners } from '../../demo-data/turning.ts';
 
 const PLAYERS = 12;
 const PRACTICES = 36;

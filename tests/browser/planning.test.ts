@@ -142,6 +142,11 @@ test('a wish to keep two apart or together comes before everything else', async 
   await expect
     .poll(async () => (await shownPairs(page)).map(keyOf).toSorted())
     .toEqual(['Bram Pip', 'Juno Odile']);
+  await expect(page.getByText('Not as wished')).toHaveCount(0);
+  // Two taps put them otherwise, and that is said.
+  await coach.button('Bram').last().tap();
+  await coach.button('Odile').last().tap();
+  await expect(page.getByText('Not as wished: Pip and Bram are not together.')).toBeVisible();
   await coach.visit('squad');
   await coach.button('Take back the wish for Pip and Bram').tap();
   await coach.button('Take back the wish for Pip and Juno').tap();
