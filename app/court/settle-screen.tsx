@@ -25,6 +25,7 @@ export function SettleScreen({ round: id }: { round: string | undefined }) {
   if (!round?.clock) {
     return (
       <main class="page">
+        <h1>{t.title}</h1>
         <p>{t.none}</p>
         <Button onClick={() => go()}>{words.value.court.toToday}</Button>
       </main>

@@ -1,6 +1,15 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { expect, type Page, test } from 'playwright/test';
+import { desk as deskEn } from '../../app/words/desk.en.ts';
+import { desk as deskEs } from '../../app/words/desk.es.ts';
+import { desk as deskFr } from '../../app/words/desk.fr.ts';
+import { en } from '../../app/words/en.ts';
+import { es } from '../../app/words/es.ts';
+import { fr } from '../../app/words/fr.ts';
+import { planning as planningEn } from '../../app/words/planning.en.ts';
+import { planning as planningEs } from '../../app/words/planning.es.ts';
+import { planning as planningFr } from '../../app/words/planning.fr.ts';
 import { Coach } from './coach.ts';
 
 /*
@@ -40,59 +49,104 @@ async function expectNothing(page: Page, where: string): Promise<void> {
 
 const PLAYERS = ['Pip', 'Juno', 'Odile', 'Bram', 'Suki'];
 
-for (const theme of ['light', 'dark'] as const) {
-  test(`axe finds nothing on any screen of a full ledger, ${theme}`, async ({ page }) => {
-    await page.emulateMedia({ colorScheme: theme });
-    const coach = new Coach(page);
-    await coach.open();
-    await expectNothing(page, 'an empty app');
-    await coach.button('Look around with an invented squad').tap();
-    await expect(page.getByRole('heading', { name: 'Who is here' })).toBeVisible({
-      timeout: 30_000,
-    });
-    const addresses = ['', 'squad', 'block', 'players', 'week', 'settings', 'drill'];
-    const further = ['drill/lob-and-overhead', 'court', 'review', 'coverage', 'propose', 'sheet'];
-    for (const address of [...addresses, ...further]) {
-      await coach.visit(address);
-      await expectNothing(page, address);
-    }
-    await coach.visit('players');
-    await page.getByRole('link', { name: 'Pip' }).tap();
-    await page.getByRole('heading', { level: 1, name: 'Pip' }).waitFor();
-    await expectNothing(page, 'a player');
-    await coach.button(/^Hand the phone/).tap();
-    await expectNothing(page, 'a handed phone');
-  });
+/** EVERY=1 walks each language in both themes; else each theme is walked, and each language. */
+const EVERY = process.env.EVERY !== undefined;
+const LANGUAGES = [
+  { locale: 'en-GB', t: { ...en, ...deskEn }, planning: planningEn },
+  { locale: 'fr-FR', t: { ...fr, ...deskFr }, planning: planningFr },
+  { locale: 'es-MX', t: { ...es, ...deskEs }, planning: planningEs },
+];
 
-  test(`axe finds nothing on the court in any state, ${theme}`, async ({ page }) => {
-    await page.emulateMedia({ colorScheme: theme });
-    const coach = new Coach(page);
-    await coach.reachCourt(PLAYERS, ['Mini rally', 'Wide past the markers']);
-    await expectNothing(page, 'before a round');
-    await page.clock.install();
-    await coach.start();
-    await coach.mark('Pip');
-    await coach.saved();
-    await expectNothing(page, 'a running round');
-    await coach.button('Who is here').tap();
-    await expectNothing(page, 'a running round with who is here');
-    await coach.button('Done').tap();
-    await coach.button('Pause').tap();
-    await expectNothing(page, 'a paused round');
-    await coach.button('Go on').tap();
-    await page.clock.fastForward(130_000);
-    await coach.mark('Odile');
-    await expectNothing(page, 'after the horn');
-    await coach.button('Put counts right').tap();
-    await expectNothing(page, 'settle');
-    await coach.button('Next round').tap();
-    await coach.start();
-    await expectNothing(page, 'split tiles');
-    await page.clock.fastForward(130_000);
-    await coach.button('Put counts right').tap();
-    await coach.button('Done').tap();
-    await expectNothing(page, 'the block is done');
-  });
+for (const [place, { locale, t, planning }] of LANGUAGES.entries()) {
+  for (const [turn, theme] of (['light', 'dark'] as const).entries()) {
+    if (!EVERY && turn !== place % 2) continue;
+    test.describe(`axe finds nothing, ${locale}, ${theme}`, () => {
+      test.use({ locale, colorScheme: theme });
+
+      test('on any screen of a full ledger', async ({ page }) => {
+        const coach = new Coach(page);
+        await coach.open();
+        await expectNothing(page, 'an empty app');
+        for (const address of ['squad', 'block', 'players', 'week', 'review', 'coverage']) {
+          await coach.visit(address);
+          await expectNothing(page, `${address} of an empty app`);
+        }
+        await coach.visit('');
+        await coach.button(t.today.tryDemo).tap();
+        await expect(page.getByRole('heading', { name: t.today.here })).toBeVisible({
+          timeout: 30_000,
+        });
+        for (const address of [
+          ...['', 'squad', 'block', 'players', 'week', 'settings', 'drill', 'court', 'help'],
+          ...['drill/lob-and-overhead', 'review', 'coverage', 'propose', 'sheet', 'wall'],
+          ...['tempo/lob-and-overhead', 'settle/none', 'player/none', 'nowhere'],
+        ]) {
+          await page.goto(`./#/${address}`);
+          await expect(page.locator('h1, .wall')).not.toHaveCount(0);
+          await expectNothing(page, address);
+        }
+        await coach.visit('coverage');
+        await page.getByLabel(planning.coverage.whose).selectOption('Pip');
+        await expect(page.getByRole('caption')).toContainText('Pip');
+        await expectNothing(page, 'the coverage of a player');
+        for (const address of ['review', 'players']) {
+          await coach.visit(address);
+          await page.getByRole('link', { name: 'Pip' }).tap();
+          await page.getByRole('heading', { level: 1, name: 'Pip' }).waitFor();
+          await expectNothing(page, `a player of ${address}`);
+        }
+        await coach.button(t.player.hand('Pip')).tap();
+        await expectNothing(page, 'a handed phone');
+      });
+
+      test('on the court in any state', async ({ page }) => {
+        const coach = new Coach(page);
+        await coach.visit('squad');
+        await page.getByLabel(t.squad.pasted).fill(PLAYERS.join('\n'));
+        await coach.button(t.squad.takePasted).tap();
+        await coach.visit('');
+        await coach.button(t.today.allHere).tap();
+        await coach.visit('block');
+        for (const id of ['mini-rally', 'wide-past-the-markers'] as const) {
+          await coach.button(t.block.add(t.drills[id].name)).tap();
+        }
+        await coach.visit('');
+        await coach.button(t.today.toCourt).tap();
+        await expectNothing(page, 'before a round');
+        await page.clock.install();
+        const start = async () => {
+          await coach.button(t.court.start).tap();
+          await page.getByRole('timer').waitFor();
+        };
+        await start();
+        await coach.mark('Pip');
+        await coach.saved();
+        await expectNothing(page, 'a running round');
+        await coach.button(t.court.here).tap();
+        await expectNothing(page, 'a running round with who is here');
+        await coach.button(t.done).tap();
+        await coach.button(t.court.pause).tap();
+        await expectNothing(page, 'a paused round');
+        await coach.button(t.court.resume).tap();
+        await page.clock.fastForward(130_000);
+        await coach.mark('Odile');
+        await expectNothing(page, 'after the horn');
+        await coach.button(t.court.settle).tap();
+        await expectNothing(page, 'settle');
+        await coach.button(t.settle.next).tap();
+        await start();
+        await expectNothing(page, 'split tiles');
+        await page.clock.fastForward(130_000);
+        await coach.button(t.court.settle).tap();
+        await coach.button(t.done).tap();
+        await expectNothing(page, 'the block is done');
+        // Left by a press of two seconds only: the last.
+        await page.goto('./#/pair/A');
+        await page.locator('h1').waitFor();
+        await expectNothing(page, "a pair's own screen");
+      });
+    });
+  }
 }
 
 test('a whole round is played by keyboard alone', async ({ page }) => {
