@@ -27,7 +27,12 @@ export function Messages() {
       {prefs.value.demo && (
         <>
           <Notice>
-            {t.demoBanner} <Button onClick={removeDemo}>{t.removeDemo}</Button>
+            <div class="notice-row">
+              <span>{t.demoBanner}</span>
+              <Button as="quiet" onClick={removeDemo}>
+                {t.removeDemo}
+              </Button>
+            </div>
           </Notice>
           <DemoState />
         </>

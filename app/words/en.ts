@@ -77,7 +77,7 @@ export const en = {
   },
   newVersion: 'A new version is on this phone.',
   takeNewVersion: 'Take it in',
-  demoBanner: 'Demo: an invented squad. Your own ledger is untouched.',
+  demoBanner: 'Demo: an invented squad.',
   removeDemo: 'Remove the demo',
   demoStates: {
     coming: 'A squad and its season are being invented …',

@@ -89,7 +89,7 @@ export const es: Words = {
   },
   newVersion: 'Hay una versión nueva en este teléfono.',
   takeNewVersion: 'Ponerla en uso',
-  demoBanner: 'Demo: un grupo inventado. El registro propio no se toca.',
+  demoBanner: 'Demo: un grupo inventado.',
   removeDemo: 'Quitar la demo',
   demoStates: {
     coming: 'Se están inventando un grupo y su temporada…',

@@ -86,7 +86,7 @@ export const fr: Words = {
   },
   newVersion: 'Une nouvelle version est sur ce téléphone.',
   takeNewVersion: 'L’installer',
-  demoBanner: 'Démo : un groupe inventé. Votre propre carnet n’est pas touché.',
+  demoBanner: 'Démo : un groupe inventé.',
   removeDemo: 'Retirer la démo',
   demoStates: {
     coming: 'Un groupe et sa saison sont en train d’être inventés…',

@@ -1,3 +1,4 @@
+import { BROWSER_ARGUMENTS, findBrowser, wholeBrowser } from '../browser/browser.ts';
 import base from '../browser/playwright.config.ts';
 
 /** Pictures of every screen, made by the app itself: `npm run pictures`, after a build. */
@@ -7,4 +8,9 @@ export default {
   testMatch: '*.picture.ts',
   reporter: [['list']],
   timeout: 300_000,
+  use: {
+    ...base.use,
+    // One that keeps the screen on when it is asked to, as phones do.
+    launchOptions: { executablePath: wholeBrowser() ?? findBrowser(), args: BROWSER_ARGUMENTS },
+  },
 };
