@@ -80,9 +80,14 @@ export class Phone {
   }
 
   /** The first element of a CSS selector, once there is one; `after` so many milliseconds more. */
-  see(selector: string, after = 0): Promise<WebElement> {
+  async see(selector: string, after = 0): Promise<WebElement> {
     const condition = until.elementLocated(By.css(selector));
-    return this.driver.wait(condition, LIMIT_MS + after);
+    try {
+      return await this.driver.wait(condition, LIMIT_MS + after);
+    } catch (error) {
+      const there = await this.text('body');
+      throw new Error(`${selector} is not there, but: ${there}`, { cause: error });
+    }
   }
 
   /** The text in the first element of a selector; nothing where there is none. */
