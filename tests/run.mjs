@@ -71,7 +71,6 @@ for (const [script, report] of [
   tests(script, report, ({ stats }) => ({
     passed: stats.expected,
     failed: stats.unexpected + stats.flaky,
-    leftOut: stats.skipped,
   }));
 }
 tests('test:webkit', 'webkit-tests.json', (report) => ({

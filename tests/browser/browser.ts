@@ -18,8 +18,7 @@ const WITHOUT_WINDOWS = '/usr/lib/chromium/chromium-headless-shell';
 
 /**
  * The browser that the tests run in, the first of: the environment variable CHROMIUM; Debian's
- * package `chromium-headless-shell`, put in as root; a Chromium or Chrome on the machine; the test
- * library's own download; and as root on Debian the package `chromium`.
+ * package `chromium-headless-shell`, put in as root; and a whole browser (see below).
  *
  * @throws Error saying what was tried
  */
@@ -29,23 +28,30 @@ export function findBrowser(): string {
     if (!existsSync(named)) throw new Error(`CHROMIUM names ${named}, which is not there`);
     return named;
   }
-  const found =
-    installed('chromium-headless-shell', WITHOUT_WINDOWS) ??
-    wholeBrowser() ??
-    downloaded() ??
-    download() ??
-    installed('chromium', '/usr/bin/chromium');
-  if (!found) throw new Error(NONE);
+  const found = installed('chromium-headless-shell', WITHOUT_WINDOWS) ?? wholeBrowser();
   // Tests run in processes of their own, which need not look again.
   process.env.CHROMIUM = found;
   return found;
 }
 
-/** A browser with settings and windows of its own, where there is one beside those for tests. */
-export const wholeBrowser = (): string | undefined => USUAL_PLACES.find((path) => existsSync(path));
-
-const NONE =
-  'No Chromium or Chrome was found, and none could be downloaded or installed. Set CHROMIUM to the path of one.';
+/**
+ * A browser with settings and windows of its own, the first of: a Chromium or Chrome on the
+ * machine; the test library's own; and what can be had now: as root on Debian the package
+ * `chromium`, else the library's download.
+ *
+ * @throws Error saying what was tried
+ */
+export function wholeBrowser(): string {
+  const found =
+    USUAL_PLACES.find((path) => existsSync(path)) ??
+    downloaded() ??
+    installed('chromium', '/usr/bin/chromium') ??
+    download();
+  if (found) return found;
+  throw new Error(
+    'No Chromium or Chrome was found, and none could be downloaded or installed. Set CHROMIUM to the path of one.',
+  );
+}
 
 function download(): string | undefined {
   try {

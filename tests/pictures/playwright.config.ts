@@ -1,4 +1,4 @@
-import { BROWSER_ARGUMENTS, findBrowser, wholeBrowser } from '../browser/browser.ts';
+import { BROWSER_ARGUMENTS, wholeBrowser } from '../browser/browser.ts';
 import base from '../browser/playwright.config.ts';
 
 /** Pictures of every screen, made by the app itself: `npm run pictures`, after a build. */
@@ -11,6 +11,6 @@ export default {
   use: {
     ...base.use,
     // One that keeps the screen on when it is asked to, as phones do.
-    launchOptions: { executablePath: wholeBrowser() ?? findBrowser(), args: BROWSER_ARGUMENTS },
+    launchOptions: { executablePath: wholeBrowser(), args: BROWSER_ARGUMENTS },
   },
 };
