@@ -22,5 +22,6 @@ registerRoute(new NavigationRoute(createHandlerBoundToURL('index.html')));
  */
 self.addEventListener('activate', (event) => event.waitUntil(self.clients.claim()));
 self.addEventListener('message', (event) => {
-  if (event.data?.type === 'SKIP_WAITING') void self.skipWaiting();
+  // The browser may end a worker whose events are over, and would forget the wish with it.
+  if (event.data?.type === 'SKIP_WAITING') event.waitUntil(self.skipWaiting());
 });

@@ -134,11 +134,15 @@ test('a second window on the older version goes on with its round, and starts an
   const coach = await startLongRound(other);
   await coach.mark('Pip');
   await coach.saved();
-  // The first window's offer is from before the round; a finger may still be on its way to it.
-  await page.evaluate(async () => {
-    const registration = await navigator.serviceWorker.ready;
-    registration.waiting?.postMessage({ type: 'SKIP_WAITING' });
-  });
+  // The first window's offer is from before the round; a finger may still be on its way to it. Now
+  // and then the browser lets the new version wait for all that, and it is tapped again.
+  const inCharge = () =>
+    page.evaluate(async () => {
+      const { waiting } = await navigator.serviceWorker.ready;
+      waiting?.postMessage({ type: 'SKIP_WAITING' });
+      return waiting === null;
+    });
+  await expect.poll(inCharge).toBe(true);
   await page.waitForTimeout(1_500);
   expect(await versionOf(other)).toBe(1);
   await coach.mark('Pip');

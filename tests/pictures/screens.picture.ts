@@ -63,8 +63,11 @@ test('pictures of every screen', async ({ page }) => {
     await page.waitForTimeout(500);
     await take(page, address, address === 'week');
   }
-  for (const address of ['drill/lob-and-overhead', 'drill', 'help', 'sheet']) {
-    await coach.visit(address);
+  for (const address of [
+    ...['drill/lob-and-overhead', 'drill', 'help', 'sheet', 'propose', 'wall'],
+    'tempo/lob-and-overhead',
+  ]) {
+    await page.goto(`./#/${address}`);
     await page.waitForTimeout(500);
     await take(page, address.replace('/', '-'));
   }
