@@ -41,9 +41,20 @@ export async function registerWorker(): Promise<void> {
   });
 }
 
+/** How often, and after how long each time, a version that goes on waiting is asked again. */
+const ASK_TIMES = 10;
+const ASK_AGAIN_MS = 1_000;
+
 /** Takes the waiting version in; `outOfDate` tells once it is in charge. */
 export function takeNewVersion(): void {
+  ask(ASK_TIMES);
+}
+
+/** Now and then a browser lets the new version wait for all that: it is asked until it is in charge. */
+function ask(times: number): void {
+  if (outOfDate.value || times === 0) return;
   workbox?.messageSkipWaiting();
+  setTimeout(ask, ASK_AGAIN_MS, times - 1);
 }
 
 /**
