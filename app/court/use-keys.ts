@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { prefs } from '../device/prefs.ts';
 import { type Deed, deedOf } from './keys.ts';
 import type { Place } from './places.ts';
@@ -14,7 +14,8 @@ const CONTROLS = 'button, a, input, summary';
 export function useKeys(places: readonly Place[], act: (deed: Deed) => void): void {
   const latest = useRef({ places, act });
   latest.current = { places, act };
-  useEffect(() => {
+  // Before the screen is seen: whoever sees it may press.
+  useLayoutEffect(() => {
     const down = (event: KeyboardEvent) => {
       if (!prefs.value.keys || event.defaultPrevented || isIn(FIELDS, event)) return;
       const deed = deedOf(event, latest.current.places);
