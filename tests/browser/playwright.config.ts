@@ -12,6 +12,8 @@ export default defineConfig({
   testDir: '.',
   outputDir: `${root}/.cache/browser-tests`,
   timeout: 300_000,
+  // A busy machine can be slower than any wait: such a test is done once more, and named as flaky.
+  retries: 1,
   fullyParallel: true,
   workers: 3,
   reporter: [['list'], ['json', { outputFile: `${root}/.cache/browser-tests.json` }]],
