@@ -2,9 +2,9 @@ import { TOUCHES_MODEL_VERSION } from '../../core/figures/touches.ts';
 import { foldPractice } from '../../core/practice.ts';
 import { type Summary, summarise } from '../../core/summary.ts';
 import { type Season, season } from '../../demo-data/season.ts';
+import { putRecords } from '../browser/seed.ts';
 import { startLongRound } from '../faults/court.ts';
 import { Phone } from '../faults/phone.ts';
-import { putRecords } from '../faults/records.ts';
 import { Host } from '../faults/served.ts';
 
 /** Some 2,000 practices, 60,000 tallies and 600,000 marks. */

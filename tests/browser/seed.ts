@@ -20,25 +20,36 @@ export class Pen {
   }
 }
 
-/** Puts entries into the app's database; the page must have opened the app once. */
-export const plantEntries = (page: Page, entries: readonly Entry[]): Promise<void> =>
+/** Puts records into the database, or removes those that are undefined, past the app. */
+export const putRecords = (page: Page, records: readonly (readonly [string, unknown])[]) =>
   page.evaluate(
-    (records) =>
+    (all) =>
       new Promise<void>((resolve, reject) => {
         const open = indexedDB.open('rally-ledger');
         open.onerror = () => reject(open.error);
         open.onsuccess = () => {
           const transaction = open.result.transaction('records', 'readwrite');
           const store = transaction.objectStore('records');
-          for (const [key, record] of records) store.put(record, key);
+          for (const [key, record] of all) {
+            if (record === undefined) store.delete(key);
+            else store.put(record, key);
+          }
+          transaction.onabort = () => reject(transaction.error);
           transaction.oncomplete = () => {
             open.result.close();
             resolve();
           };
         };
       }),
-    entries.map(
-      (entry) =>
-        [isPractised(entry) ? `p/${entry.practice}/${entry.id}` : `s/${entry.id}`, entry] as const,
-    ),
+    records,
+  );
+
+/** Puts entries into the app's database; the page must have opened the app once. */
+export const plantEntries = (page: Page, entries: readonly Entry[]): Promise<void> =>
+  putRecords(
+    page,
+    entries.map((entry) => [
+      isPractised(entry) ? `p/${entry.practice}/${entry.id}` : `s/${entry.id}`,
+      entry,
+    ]),
   );

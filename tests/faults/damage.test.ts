@@ -5,10 +5,10 @@ import type { BrowserContext } from 'playwright/test';
 import type { Entry, Saying, Unknown } from '../../core/entry.ts';
 import { nextStamp } from '../../core/stamp.ts';
 import { Coach } from '../browser/coach.ts';
-import { Pen, plantEntries } from '../browser/seed.ts';
+import { Pen, plantEntries, putRecords } from '../browser/seed.ts';
 import { tell, times } from './counts.ts';
 import { dateOn, PLAYERS, sayingsBefore, squadSayings } from './court.ts';
-import { putRecords, type Records, recordsOn } from './records.ts';
+import { type Records, recordsOn } from './records.ts';
 import { expect, type Page, test } from './test.ts';
 
 const DAY = 86_400_000;

@@ -24,30 +24,6 @@ export const recordsOn = (page: Page, database = 'rally-ledger'): Promise<Record
     database,
   );
 
-/** Puts records into the database, or removes those that are undefined, past the app. */
-export const putRecords = (page: Page, records: readonly (readonly [string, unknown])[]) =>
-  page.evaluate(
-    (all) =>
-      new Promise<void>((resolve, reject) => {
-        const open = indexedDB.open('rally-ledger');
-        open.onerror = () => reject(open.error);
-        open.onsuccess = () => {
-          const transaction = open.result.transaction('records', 'readwrite');
-          const store = transaction.objectStore('records');
-          for (const [key, record] of all) {
-            if (record === undefined) store.delete(key);
-            else store.put(record, key);
-          }
-          transaction.onabort = () => reject(transaction.error);
-          transaction.oncomplete = () => {
-            open.result.close();
-            resolve();
-          };
-        };
-      }),
-    records,
-  );
-
 /** The marks among the records. */
 export const marksIn = (records: Records) =>
   records.map(([, record]) => record).filter(({ kind }) => kind === 'mark') as {
