@@ -1,8 +1,8 @@
 import { nanoid } from 'nanoid';
-import { emptyPlan, type Plan, plannedRounds } from '../core/block.ts';
-import { isOver, liveSeconds } from '../core/clock.ts';
-import { MOST_PLAYERS } from '../core/pairs.ts';
-import type { OpenRound, Practice } from '../core/practice.ts';
+import type { OpenRound, Practice } from '../core/ledger/practice.ts';
+import { emptyPlan, type Plan, plannedRounds } from '../core/round/block.ts';
+import { isOver, liveSeconds } from '../core/round/clock.ts';
+import { MOST_PLAYERS } from '../core/round/pairs.ts';
 import { now, today } from './device/clock.ts';
 import { takeLead } from './device/windows.ts';
 import { append, openPractice, practice } from './ledger.ts';

@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import { isPaused } from '../core/clock.ts';
+import { isPaused } from '../core/round/clock.ts';
 import { currentRound, isRunning } from './actions.ts';
 import { CourtScreen } from './court/court-screen.tsx';
 import { SettleScreen } from './court/settle-screen.tsx';

@@ -1,15 +1,15 @@
 import { computed, effect, signal } from '@preact/signals';
 import { nanoid } from 'nanoid';
-import { assignCourts, type CourtRound } from '../core/assign-courts.ts';
-import { partnersChange, type Step, stepAt } from '../core/block.ts';
-import { type Drill, termsOf } from '../core/drill.ts';
-import type { Pair } from '../core/entry.ts';
-import { evenRoles, timesFirst } from '../core/even-roles.ts';
-import { lanesOn } from '../core/fit-court.ts';
-import { FEWEST_PLAYERS, MOST_PLAYERS, pairUp, rePair } from '../core/pairs.ts';
-import type { OpenRound, Practice } from '../core/practice.ts';
-import { roundsPlayed } from '../core/rounds-played.ts';
-import type { Wish } from '../core/wishes.ts';
+import { type Drill, termsOf } from '../core/drill/drill.ts';
+import { lanesOn } from '../core/drill/fit-court.ts';
+import type { OpenRound, Practice } from '../core/ledger/practice.ts';
+import type { Wish } from '../core/ledger/wishes.ts';
+import { assignCourts, type CourtRound } from '../core/planning/assign-courts.ts';
+import { partnersChange, type Step, stepAt } from '../core/round/block.ts';
+import { evenRoles, timesFirst } from '../core/round/even-roles.ts';
+import type { Pair } from '../core/round/pair.ts';
+import { FEWEST_PLAYERS, MOST_PLAYERS, pairUp, rePair } from '../core/round/pairs.ts';
+import { roundsPlayed } from '../core/round/rounds-played.ts';
 import { currentPlan, lastRound, obstacle } from './actions.ts';
 import { append, history, library, openPractice, squadSettings } from './ledger.ts';
 

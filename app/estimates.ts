@@ -1,8 +1,9 @@
 import { computed, effect, signal, untracked } from '@preact/signals';
-import { type Estimate, estimateTally, isCurrent } from '../core/figures/estimate.ts';
+import { estimateTally, isCurrent } from '../core/figures/estimate.ts';
+import { pacesBy } from '../core/figures/paces.ts';
 import { pairStints } from '../core/figures/stints.ts';
-import type { PlayedRound, PlayedTally, Summary } from '../core/summary.ts';
-import { type Pace, pacesBy } from '../core/tempo.ts';
+import type { Estimate, PlayedRound, PlayedTally, Summary } from '../core/ledger/summary.ts';
+import type { Pace } from '../core/round/tempo.ts';
 import { currentRound, isRunning } from './actions.ts';
 import { history, keepEstimates, openPractice, practice, summaries } from './ledger.ts';
 

@@ -1,10 +1,10 @@
-import type { Terms } from '../core/drill.ts';
-import { dueRoles } from '../core/due-roles.ts';
-import type { Pair } from '../core/entry.ts';
-import { meetingsOf } from '../core/meetings.ts';
-import type { Pairing } from '../core/pair-cost.ts';
-import { type PairProposal, proposeChange, proposePairs } from '../core/pair-proposal.ts';
-import { whatIsDue } from '../core/what-is-due.ts';
+import type { Terms } from '../core/drill/drill.ts';
+import { dueRoles } from '../core/planning/due-roles.ts';
+import { meetingsOf } from '../core/planning/meetings.ts';
+import type { Pairing } from '../core/planning/pair-cost.ts';
+import { type PairProposal, proposeChange, proposePairs } from '../core/planning/propose-pairs.ts';
+import { whatIsDue } from '../core/planning/what-is-due.ts';
+import type { Pair } from '../core/round/pair.ts';
 import { today } from './device/clock.ts';
 import { squad, summaries, wishes } from './ledger.ts';
 

@@ -1,7 +1,7 @@
-import type { Plan } from '../core/block.ts';
-import { USUAL_SECONDS } from '../core/clock.ts';
-import { type Family, families } from '../core/drill.ts';
-import { starterDrills } from '../core/starter-drills.ts';
+import { type Family, families } from '../core/drill/drill.ts';
+import { starterDrills } from '../core/drill/starter-drills.ts';
+import type { Plan } from '../core/round/block.ts';
+import { USUAL_SECONDS } from '../core/round/clock.ts';
 import type { Random } from './random.ts';
 
 /** How often a coach goes back to one of a family's two favourites. */

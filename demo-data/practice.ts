@@ -1,8 +1,8 @@
-import { type Plan, plannedRounds, stepAt } from '../core/block.ts';
-import { termsOf } from '../core/drill.ts';
-import type { Pair } from '../core/entry.ts';
-import { FEWEST_PLAYERS, pairUp, rePair } from '../core/pairs.ts';
-import { starterDrills } from '../core/starter-drills.ts';
+import { termsOf } from '../core/drill/drill.ts';
+import { starterDrills } from '../core/drill/starter-drills.ts';
+import { type Plan, plannedRounds, stepAt } from '../core/round/block.ts';
+import type { Pair } from '../core/round/pair.ts';
+import { FEWEST_PLAYERS, pairUp, rePair } from '../core/round/pairs.ts';
 import type { Random } from './random.ts';
 import type { Say } from './recorder.ts';
 import { playRound, type Truth } from './round.ts';

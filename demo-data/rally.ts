@@ -1,4 +1,4 @@
-import type { Terms } from '../core/drill.ts';
+import type { Terms } from '../core/drill/drill.ts';
 import type { Random } from './random.ts';
 
 /** A set as it was completed. */

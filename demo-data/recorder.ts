@@ -1,5 +1,5 @@
-import type { Entry, Saying } from '../core/entry.ts';
-import { nextStamp } from '../core/stamp.ts';
+import type { Entry, Saying } from '../core/ledger/entry.ts';
+import { nextStamp } from '../core/ledger/stamp.ts';
 
 /** Makes an entry of what was said at a time, in milliseconds since 1970. */
 export type Say = (saying: Saying, at: number) => Entry;

@@ -1,5 +1,5 @@
-import type { Terms } from '../core/drill.ts';
-import type { Pair } from '../core/entry.ts';
+import type { Terms } from '../core/drill/drill.ts';
+import type { Pair } from '../core/round/pair.ts';
 import { playRally, type Rally } from './rally.ts';
 import type { Random } from './random.ts';
 import type { Say } from './recorder.ts';

@@ -1,8 +1,8 @@
-import { LARGEST_SIZE } from '../core/drill.ts';
-import type { Entry, PracticeEntry } from '../core/entry.ts';
-import { addDays, daysBetween } from '../core/exchange/week.ts';
-import { isPractised } from '../core/ledger.ts';
-import { FEWEST_PLAYERS } from '../core/pairs.ts';
+import { addDays, daysBetween } from '../core/calendar.ts';
+import { LARGEST_SIZE } from '../core/drill/drill.ts';
+import type { Entry, PracticeEntry } from '../core/ledger/entry.ts';
+import { isPractised } from '../core/ledger/join.ts';
+import { FEWEST_PLAYERS } from '../core/round/pairs.ts';
 import { planBlock } from './plan.ts';
 import { playPractice } from './practice.ts';
 import { randomFrom } from './random.ts';

@@ -1,4 +1,4 @@
-import type { Family, Terms } from '../core/drill.ts';
+import type { Family, Terms } from '../core/drill/drill.ts';
 import type { Random } from './random.ts';
 import type { Member } from './squad.ts';
 

@@ -1,5 +1,5 @@
-import type { Family } from '../core/drill.ts';
-import type { Hand } from '../core/squad.ts';
+import type { Family } from '../core/drill/drill.ts';
+import type { Hand } from '../core/ledger/squad.ts';
 
 /** Someone who does not exist, and what nobody could know of a real player. */
 export interface Invented {

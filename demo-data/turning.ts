@@ -1,5 +1,5 @@
-import type { Pair } from '../core/entry.ts';
-import { lettered } from '../core/pairs.ts';
+import type { Pair } from '../core/round/pair.ts';
+import { lettered } from '../core/round/pairs.ts';
 
 /* How the invented coach has partners and roles turn: without looking at what was before today. */
 

@@ -1,4 +1,4 @@
-import { isPaused } from '../../core/clock.ts';
+import { isPaused } from '../../core/round/clock.ts';
 import { keepSigns } from '../device/sound.ts';
 import { buzz } from '../device/vibrate.ts';
 import type { Follower } from './use-clock.ts';

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-import { plannedRounds } from '../../core/block.ts';
-import type { OpenRound } from '../../core/practice.ts';
+import type { OpenRound } from '../../core/ledger/practice.ts';
+import { plannedRounds } from '../../core/round/block.ts';
 import { currentPlan, obstacle } from '../actions.ts';
 import { comingRound, playingPairs, setRound } from '../coming-round.ts';
 import { sleeps, tryToStayAwake } from '../device/wake.ts';

@@ -1,5 +1,5 @@
-import { EXTENSION_SECONDS } from '../../core/clock.ts';
-import type { OpenRound } from '../../core/practice.ts';
+import type { OpenRound } from '../../core/ledger/practice.ts';
+import { EXTENSION_SECONDS } from '../../core/round/clock.ts';
 import { extend, press } from '../actions.ts';
 import { setRound } from '../coming-round.ts';
 import { sound, unlockSound } from '../device/sound.ts';

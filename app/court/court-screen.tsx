@@ -1,4 +1,4 @@
-import { plannedRounds } from '../../core/block.ts';
+import { plannedRounds } from '../../core/round/block.ts';
 import { currentPlan, currentRound } from '../actions.ts';
 import { openPractice } from '../ledger.ts';
 import { Bar } from '../parts/bar.tsx';

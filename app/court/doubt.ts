@@ -1,4 +1,4 @@
-import { isOver, isPaused, liveSeconds } from '../../core/clock.ts';
+import { isOver, isPaused, liveSeconds } from '../../core/round/clock.ts';
 import { currentRound } from '../actions.ts';
 import { type Jump, now } from '../device/clock.ts';
 import { append, lastSaid, practice } from '../ledger.ts';

@@ -1,4 +1,4 @@
-import type { Pair } from '../../core/entry.ts';
+import type { Pair } from '../../core/round/pair.ts';
 import { namesOf } from '../parts/names.ts';
 import { href } from '../route.ts';
 import { words } from '../words/words.ts';

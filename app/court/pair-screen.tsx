@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { type Clock, isPaused } from '../../core/clock.ts';
-import type { OpenRound } from '../../core/practice.ts';
+import type { OpenRound } from '../../core/ledger/practice.ts';
+import { type Clock, isPaused } from '../../core/round/clock.ts';
 import { currentRound, obstacle } from '../actions.ts';
 import { playingPairs } from '../coming-round.ts';
 import { openPractice } from '../ledger.ts';

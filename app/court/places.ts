@@ -1,4 +1,5 @@
-import type { Mark, OpenRound, Tally } from '../../core/practice.ts';
+import type { OpenRound } from '../../core/ledger/practice.ts';
+import type { Mark, Tally } from '../../core/round/tally.ts';
 import { count, takeBack } from '../actions.ts';
 import { sound } from '../device/sound.ts';
 import { buzz } from '../device/vibrate.ts';

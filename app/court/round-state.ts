@@ -1,5 +1,5 @@
-import { type Clock, isPaused } from '../../core/clock.ts';
-import type { Sign } from '../../core/signs.ts';
+import { type Clock, isPaused } from '../../core/round/clock.ts';
+import type { Sign } from '../../core/round/signs.ts';
 import { words } from '../words/words.ts';
 
 /** The one word that stands beside a round's clock; empty while there is nothing to say. */

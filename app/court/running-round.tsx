@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-import { type Clock, isPaused } from '../../core/clock.ts';
-import type { OpenRound } from '../../core/practice.ts';
+import type { OpenRound } from '../../core/ledger/practice.ts';
+import { type Clock, isPaused } from '../../core/round/clock.ts';
 import { prefs } from '../device/prefs.ts';
 import { unlockSound } from '../device/sound.ts';
 import { Button } from '../parts/button.tsx';

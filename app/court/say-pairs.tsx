@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import type { Pair } from '../../core/entry.ts';
+import type { Pair } from '../../core/round/pair.ts';
 import { prefs } from '../device/prefs.ts';
 import { canSay, say, sayNoMore } from '../device/voice.ts';
 import { Button } from '../parts/button.tsx';

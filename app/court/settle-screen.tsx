@@ -1,5 +1,6 @@
-import { recordedSeconds } from '../../core/clock.ts';
-import type { Mark, OpenRound, Tally } from '../../core/practice.ts';
+import type { OpenRound } from '../../core/ledger/practice.ts';
+import { recordedSeconds } from '../../core/round/clock.ts';
+import type { Mark, Tally } from '../../core/round/tally.ts';
 import { bestRun, correct, currentRound, judge, press, roundsLeft, showing } from '../actions.ts';
 import { setRound } from '../coming-round.ts';
 import { now } from '../device/clock.ts';

@@ -1,7 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { isOffSize, sizeAdvice } from '../../core/figures/advice.ts';
-import type { OpenRound, Tally } from '../../core/practice.ts';
-import { comesAgain, withSize } from '../../core/set-sizes.ts';
+import type { OpenRound } from '../../core/ledger/practice.ts';
+import { comesAgain, withSize } from '../../core/round/set-sizes.ts';
+import type { Tally } from '../../core/round/tally.ts';
 import { currentPlan, plan } from '../actions.ts';
 import { allPairs, estimateNow, paceNow } from '../estimates.ts';
 import { Button } from '../parts/button.tsx';

@@ -1,9 +1,10 @@
 import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
-import { type Clock, endSecond } from '../../core/clock.ts';
 import { restingIn } from '../../core/figures/counted.ts';
 import { pairUsual } from '../../core/figures/usual.ts';
-import type { Mark, OpenRound, Tally } from '../../core/practice.ts';
+import type { OpenRound } from '../../core/ledger/practice.ts';
+import { type Clock, endSecond } from '../../core/round/clock.ts';
+import type { Mark, Tally } from '../../core/round/tally.ts';
 import { prefs } from '../device/prefs.ts';
 import { history, unsaved } from '../ledger.ts';
 import { Letter } from '../parts/letter.tsx';

@@ -1,7 +1,7 @@
 import type { RefObject } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { type Clock, isOver, secondsLeft } from '../../core/clock.ts';
-import { type Sign, signPassed } from '../../core/signs.ts';
+import { type Clock, isOver, secondsLeft } from '../../core/round/clock.ts';
+import { type Sign, signPassed } from '../../core/round/signs.ts';
 import { now } from '../device/clock.ts';
 import { words } from '../words/words.ts';
 

@@ -1,8 +1,8 @@
-import { isKnown, readEntry } from '../../core/entry.ts';
-import { byId, isPractised, join } from '../../core/ledger.ts';
-import { foldPractice } from '../../core/practice.ts';
-import { isSummary, saysAll } from '../../core/stored-summary.ts';
-import { type Summary, summarise } from '../../core/summary.ts';
+import { isKnown, readEntry } from '../../core/ledger/entry.ts';
+import { byId, isPractised, join } from '../../core/ledger/join.ts';
+import { foldPractice } from '../../core/ledger/practice.ts';
+import { isSummary, saysAll } from '../../core/ledger/stored-summary.ts';
+import { type Summary, summarise } from '../../core/ledger/summary.ts';
 import {
   entriesOf,
   type Hurt,

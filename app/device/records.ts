@@ -1,5 +1,5 @@
-import { type Entry, readEntry, type Unknown } from '../../core/entry.ts';
-import { byId, isPractised } from '../../core/ledger.ts';
+import { type Entry, readEntry, type Unknown } from '../../core/ledger/entry.ts';
+import { byId, isPractised } from '../../core/ledger/join.ts';
 
 /**
  * What lies where in the database, and how it is read whatever became of it. One record an entry

@@ -1,4 +1,4 @@
-import { signsAhead } from '../../core/signs.ts';
+import { signsAhead } from '../../core/round/signs.ts';
 import { type Given, give, takeBack } from './timbres.ts';
 
 /** Seconds by which a sign may be off before it is put right; an ear hears nothing below it. */

@@ -1,8 +1,8 @@
 import type { UseStore } from 'idb-keyval';
-import type { Entry } from '../../core/entry.ts';
-import { isPractised } from '../../core/ledger.ts';
-import { saysAll } from '../../core/stored-summary.ts';
-import type { Summary } from '../../core/summary.ts';
+import type { Entry } from '../../core/ledger/entry.ts';
+import { isPractised } from '../../core/ledger/join.ts';
+import { saysAll } from '../../core/ledger/stored-summary.ts';
+import type { Summary } from '../../core/ledger/summary.ts';
 import { durableStore } from './durable-store.ts';
 import { liesRight, lookAt, packIn, packOf, readPack } from './packs.ts';
 import {

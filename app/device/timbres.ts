@@ -1,4 +1,4 @@
-import type { Sign } from '../../core/signs.ts';
+import type { Sign } from '../../core/round/signs.ts';
 
 /** Everything that a round sounds: its signs, its start, and the click of a count. */
 export type Call = Sign | 'start' | 'count';

@@ -1,4 +1,4 @@
-import type { Sign } from '../../core/signs.ts';
+import type { Sign } from '../../core/round/signs.ts';
 
 /** Milliseconds of buzz and pause. */
 const BUZZES: Readonly<Record<Sign | 'mark', number[]>> = {

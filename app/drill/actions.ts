@@ -1,4 +1,4 @@
-import type { Drill } from '../../core/drill.ts';
+import type { Drill } from '../../core/drill/drill.ts';
 import { currentPlan } from '../actions.ts';
 import { append } from '../ledger.ts';
 

@@ -1,4 +1,4 @@
-import { countingRules, LARGEST_SIZE, roleNumbers, strokes } from '../../core/drill.ts';
+import { countingRules, LARGEST_SIZE, roleNumbers, strokes } from '../../core/drill/drill.ts';
 import { Button } from '../parts/button.tsx';
 import { Stepper } from '../parts/stepper.tsx';
 import { words } from '../words/words.ts';

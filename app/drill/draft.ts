@@ -1,4 +1,4 @@
-import { COURT, type Side } from '../../core/court.ts';
+import { COURT, type Side } from '../../core/court/court.ts';
 import {
   type CountingRule,
   type Drill,
@@ -10,7 +10,7 @@ import {
   type Shot,
   type Stroke,
   type Target,
-} from '../../core/drill.ts';
+} from '../../core/drill/drill.ts';
 import { type Metres, placeOf, type Spot, snap, spotOf } from './spot.ts';
 
 /**

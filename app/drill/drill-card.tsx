@@ -1,14 +1,14 @@
 import { useState } from 'preact/hooks';
+import type { Place } from '../../core/court/place.ts';
 import {
   type Drill,
-  type Place,
   type RoleNumber,
   roleNumbers,
   targetOf,
   termsOf,
-} from '../../core/drill.ts';
+} from '../../core/drill/drill.ts';
 import { touchesInSet } from '../../core/figures/counted.ts';
-import { isStarter } from '../../core/library.ts';
+import { isStarter } from '../../core/ledger/library.ts';
 import { squadSettings } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
 import { DrillCautions } from '../parts/cautions.tsx';

@@ -1,6 +1,6 @@
 import { nanoid } from 'nanoid';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { type Drill, families, roleNumbers } from '../../core/drill.ts';
+import { type Drill, families, roleNumbers } from '../../core/drill/drill.ts';
 import { Button } from '../parts/button.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { Stepper } from '../parts/stepper.tsx';

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { Drill } from '../../core/drill.ts';
+import type { Drill } from '../../core/drill/drill.ts';
 import { library } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
 import { Notice } from '../parts/notice.tsx';

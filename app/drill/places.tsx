@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
-import { markerUses, type Place } from '../../core/drill.ts';
+import type { Place } from '../../core/court/place.ts';
+import { markerUses } from '../../core/drill/drill.ts';
 import { Button } from '../parts/button.tsx';
 import { CourtDrawing } from '../parts/court-drawing.tsx';
 import { whereabouts } from '../parts/whereabouts.ts';

@@ -1,5 +1,5 @@
-import { isInside } from '../../core/court.ts';
-import { Drill, RUN_OFF, Target } from '../../core/drill.ts';
+import { isInside } from '../../core/court/court.ts';
+import { Drill, RUN_OFF, Target } from '../../core/drill/drill.ts';
 import {
   areaOf,
   type Draft,

@@ -1,5 +1,5 @@
-import type { Side } from '../../core/court.ts';
-import type { Place } from '../../core/drill.ts';
+import type { Side } from '../../core/court/court.ts';
+import type { Place } from '../../core/court/place.ts';
 
 /** Metres as they are typed: the text while it stands, and the last number that it gave. */
 export interface Metres {

@@ -1,5 +1,6 @@
-import { isInside, type Side } from '../../core/court.ts';
-import { flight, type Place, RUN_OFF, roleNumbers } from '../../core/drill.ts';
+import { isInside, type Side } from '../../core/court/court.ts';
+import type { Place } from '../../core/court/place.ts';
+import { flight, RUN_OFF, roleNumbers } from '../../core/drill/drill.ts';
 import {
   across,
   type Draft,

@@ -1,4 +1,4 @@
-import { starterDrills } from '../../core/starter-drills.ts';
+import { starterDrills } from '../../core/drill/starter-drills.ts';
 import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
 import { CourtDrawing } from '../parts/court-drawing.tsx';

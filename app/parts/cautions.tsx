@@ -1,4 +1,4 @@
-import type { Terms } from '../../core/drill.ts';
+import type { Terms } from '../../core/drill/drill.ts';
 import { words } from '../words/words.ts';
 import './cautions.css';
 

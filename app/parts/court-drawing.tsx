@@ -1,13 +1,7 @@
 import { useId } from 'preact/hooks';
-import { COURT, type CourtSize, courtSizes, lines } from '../../core/court.ts';
-import {
-  type Drill,
-  flight,
-  type Place,
-  RUN_OFF,
-  roleNumbers,
-  targetOf,
-} from '../../core/drill.ts';
+import { COURT, type CourtSize, courtSizes, lines } from '../../core/court/court.ts';
+import type { Place } from '../../core/court/place.ts';
+import { type Drill, flight, RUN_OFF, roleNumbers, targetOf } from '../../core/drill/drill.ts';
 import './court-drawing.css';
 
 /** Metres drawn round the court to touch: the last of them is still inside the run-off. */

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
-import type { Standing } from '../../core/assign-courts.ts';
-import type { Pair } from '../../core/entry.ts';
-import { swap } from '../../core/pairs.ts';
+import type { Standing } from '../../core/planning/assign-courts.ts';
+import type { Pair } from '../../core/round/pair.ts';
+import { swap } from '../../core/round/pairs.ts';
 import { words } from '../words/words.ts';
 import { Letter } from './letter.tsx';
 import { playerName } from './names.ts';

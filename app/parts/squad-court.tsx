@@ -1,5 +1,5 @@
-import type { Drill } from '../../core/drill.ts';
-import { lanesOn } from '../../core/fit-court.ts';
+import type { Drill } from '../../core/drill/drill.ts';
+import { lanesOn } from '../../core/drill/fit-court.ts';
 import { squadSettings } from '../ledger.ts';
 import { textOf } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';

@@ -1,6 +1,6 @@
-import { type Between, type CourtSize, describe, toFeet } from '../../core/court.ts';
-import type { Place } from '../../core/drill.ts';
-import { nearerLine } from '../../core/nearer-line.ts';
+import { type Between, type CourtSize, describe, toFeet } from '../../core/court/court.ts';
+import { nearerLine } from '../../core/court/nearer-line.ts';
+import type { Place } from '../../core/court/place.ts';
 import { squadSettings } from '../ledger.ts';
 import { words } from '../words/words.ts';
 

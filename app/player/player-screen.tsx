@@ -4,7 +4,7 @@ import { lastDay } from '../../core/figures/last-day.ts';
 import { byWork, reviewWork } from '../../core/figures/review.ts';
 import { countedAs, playerStints, type Stint } from '../../core/figures/stints.ts';
 import { ownDay } from '../../core/figures/usual.ts';
-import type { Summary } from '../../core/summary.ts';
+import type { Summary } from '../../core/ledger/summary.ts';
 import { currentRound, isRunning } from '../actions.ts';
 import { today } from '../device/clock.ts';
 import { prefs, setPrefs } from '../device/prefs.ts';

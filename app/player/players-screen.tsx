@@ -1,4 +1,4 @@
-import type { Player } from '../../core/squad.ts';
+import type { Player } from '../../core/ledger/squad.ts';
 import { squad } from '../ledger.ts';
 import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';

@@ -1,8 +1,8 @@
 import { useMemo, useState } from 'preact/hooks';
-import { plannedMinutes, plannedRounds, USUAL_MINUTES } from '../../core/block.ts';
-import { families } from '../../core/drill.ts';
-import { drillsOn } from '../../core/library.ts';
-import { type Proposal, proposeBlock, type Reason } from '../../core/proposal.ts';
+import { families } from '../../core/drill/drill.ts';
+import { drillsOn } from '../../core/ledger/library.ts';
+import { type Proposal, proposeBlock, type Reason } from '../../core/planning/propose-block.ts';
+import { plannedMinutes, plannedRounds, USUAL_MINUTES } from '../../core/round/block.ts';
 import { currentPlan, plan as put } from '../actions.ts';
 import { today } from '../device/clock.ts';
 import { append, history, library, openPractice, squadSettings, summaries } from '../ledger.ts';

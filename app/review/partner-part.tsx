@@ -1,11 +1,11 @@
 import { useMemo } from 'preact/hooks';
-import { type Family, families } from '../../core/drill.ts';
+import { type Family, families } from '../../core/drill/drill.ts';
 import type { PairRecord } from '../../core/figures/pair-record.ts';
 import { pairRecords } from '../../core/figures/pair-records.ts';
 import { fitPartners, type PartnerFit } from '../../core/figures/partners.ts';
 import { lastWeeks } from '../../core/figures/review.ts';
 import { comparable, groups, neverParted } from '../../core/figures/told-apart.ts';
-import type { Summary } from '../../core/summary.ts';
+import type { Summary } from '../../core/ledger/summary.ts';
 import { squad } from '../ledger.ts';
 import { Explained } from '../parts/explained.tsx';
 import { namesOf, playerName } from '../parts/names.ts';

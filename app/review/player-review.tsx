@@ -1,7 +1,7 @@
 import { squadPace } from '../../core/figures/change.ts';
 import { lastWeeks, reviewChange, reviewWork } from '../../core/figures/review.ts';
 import { playerStints } from '../../core/figures/stints.ts';
-import type { Summary } from '../../core/summary.ts';
+import type { Summary } from '../../core/ledger/summary.ts';
 import { playerName } from '../parts/names.ts';
 import { TrendPicture } from '../parts/trend-picture.tsx';
 import { figureWords } from '../words/figure-words.ts';

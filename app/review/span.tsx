@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import type { Summary } from '../../core/summary.ts';
+import type { Summary } from '../../core/ledger/summary.ts';
 import { figureWords } from '../words/figure-words.ts';
 
 const choices = [1, 2, 4, 8, 12] as const;

@@ -1,7 +1,7 @@
 import { lastWeeks, reviewWork, type WorkReview } from '../../core/figures/review.ts';
 import { pairStints, playerStints } from '../../core/figures/stints.ts';
 import { trendWords as trendWordsInOrder } from '../../core/figures/trend.ts';
-import type { Summary } from '../../core/summary.ts';
+import type { Summary } from '../../core/ledger/summary.ts';
 import { squad } from '../ledger.ts';
 import { Explained } from '../parts/explained.tsx';
 import { href } from '../route.ts';

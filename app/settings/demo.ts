@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
-import { addDays } from '../../core/exchange/week.ts';
-import { foldPractice } from '../../core/practice.ts';
-import { summarise } from '../../core/summary.ts';
+import { addDays } from '../../core/calendar.ts';
+import { foldPractice } from '../../core/ledger/practice.ts';
+import { summarise } from '../../core/ledger/summary.ts';
 import { now, today } from '../device/clock.ts';
 import { setPrefs } from '../device/prefs.ts';
 import { Store } from '../device/store.ts';

@@ -1,5 +1,5 @@
-import { courtSizeNames } from '../../core/court.ts';
-import { MOST_COURTS, type SquadSettings, units } from '../../core/squad-settings.ts';
+import { courtSizeNames } from '../../core/court/court.ts';
+import { MOST_COURTS, type SquadSettings, units } from '../../core/ledger/squad-settings.ts';
 import { append, squadSettings } from '../ledger.ts';
 import { planningWords } from '../words/planning-words.ts';
 import { words } from '../words/words.ts';

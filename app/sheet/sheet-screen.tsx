@@ -1,5 +1,5 @@
-import { plannedMinutes, plannedRounds, type Step } from '../../core/block.ts';
-import type { Drill } from '../../core/drill.ts';
+import type { Drill } from '../../core/drill/drill.ts';
+import { plannedMinutes, plannedRounds, type Step } from '../../core/round/block.ts';
 import { currentPlan } from '../actions.ts';
 import { comingRound } from '../coming-round.ts';
 import { today } from '../device/clock.ts';

@@ -1,6 +1,6 @@
 import { nanoid } from 'nanoid';
 import type { RosterPlayer } from '../../core/exchange/roster.ts';
-import type { Hand } from '../../core/squad.ts';
+import type { Hand } from '../../core/ledger/squad.ts';
 import { append, squad } from '../ledger.ts';
 
 /** What a person can do to the squad, each as the entries that say so. */

@@ -1,5 +1,5 @@
 import { useRef, useState } from 'preact/hooks';
-import { nameFault } from '../../core/squad.ts';
+import { nameFault } from '../../core/ledger/squad.ts';
 import { Button } from '../parts/button.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { deskWords } from '../words/desk-words.ts';

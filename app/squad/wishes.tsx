@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import type { Player } from '../../core/squad.ts';
-import type { Wish } from '../../core/wishes.ts';
+import type { Player } from '../../core/ledger/squad.ts';
+import type { Wish } from '../../core/ledger/wishes.ts';
 import { append, wishes } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
 import { playerName } from '../parts/names.ts';

@@ -1,5 +1,5 @@
 import { useId, useState } from 'preact/hooks';
-import type { Check } from '../../core/tempo.ts';
+import type { Check } from '../../core/round/tempo.ts';
 import { Button } from '../parts/button.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { figureWords } from '../words/figure-words.ts';

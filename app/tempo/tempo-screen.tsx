@@ -1,4 +1,5 @@
-import { pacesBy, REFEED_MISSES, refeedOf, TEMPO_HITS, tempoOf } from '../../core/tempo.ts';
+import { pacesBy } from '../../core/figures/paces.ts';
+import { REFEED_MISSES, refeedOf, TEMPO_HITS, tempoOf } from '../../core/round/tempo.ts';
 import { library, openPractice, summaries } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
 import { Messages } from '../parts/messages.tsx';

@@ -1,15 +1,15 @@
 import { nanoid } from 'nanoid';
 import { useState } from 'preact/hooks';
+import { type Drill, families } from '../../core/drill/drill.ts';
+import { nameFault } from '../../core/ledger/squad.ts';
 import {
   type Plan,
   plannedMinutes,
   plannedRounds,
   type Step,
   standsToUsual,
-} from '../../core/block.ts';
-import { LONGEST_SECONDS, SHORTEST_SECONDS } from '../../core/clock.ts';
-import { type Drill, families } from '../../core/drill.ts';
-import { nameFault } from '../../core/squad.ts';
+} from '../../core/round/block.ts';
+import { LONGEST_SECONDS, SHORTEST_SECONDS } from '../../core/round/clock.ts';
 import { currentPlan, plan as put } from '../actions.ts';
 import { append, library } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';

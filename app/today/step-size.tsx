@@ -1,6 +1,6 @@
-import type { Step } from '../../core/block.ts';
-import type { Drill } from '../../core/drill.ts';
+import type { Drill } from '../../core/drill/drill.ts';
 import { type SizeAdvice, sizeAdvice } from '../../core/figures/advice.ts';
+import type { Step } from '../../core/round/block.ts';
 import { comingRound } from '../coming-round.ts';
 import { allPairs, paceNow } from '../estimates.ts';
 import { Button } from '../parts/button.tsx';

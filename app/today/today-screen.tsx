@@ -1,4 +1,4 @@
-import { plannedMinutes, plannedRounds, standsToUsual } from '../../core/block.ts';
+import { plannedMinutes, plannedRounds, standsToUsual } from '../../core/round/block.ts';
 import {
   closePractice,
   currentPlan,

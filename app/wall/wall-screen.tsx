@@ -1,8 +1,8 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import type { Clock } from '../../core/clock.ts';
-import type { Pair } from '../../core/entry.ts';
-import type { OpenRound } from '../../core/practice.ts';
+import type { OpenRound } from '../../core/ledger/practice.ts';
+import type { Clock } from '../../core/round/clock.ts';
+import type { Pair } from '../../core/round/pair.ts';
 import { currentRound, obstacle } from '../actions.ts';
 import { playingPairs } from '../coming-round.ts';
 import { roundState } from '../court/round-state.ts';

@@ -1,5 +1,5 @@
 import { attendance } from '../../core/figures/attendance.ts';
-import type { Summary } from '../../core/summary.ts';
+import type { Summary } from '../../core/ledger/summary.ts';
 import { squad } from '../ledger.ts';
 import { playerName } from '../parts/names.ts';
 import { deskWords } from '../words/desk-words.ts';

@@ -2,7 +2,7 @@ import { sumEstimates } from '../../core/figures/all-touches.ts';
 import { sumTouches } from '../../core/figures/counted.ts';
 import { pairStints } from '../../core/figures/stints.ts';
 import { byDrill } from '../../core/figures/totals.ts';
-import type { Summary } from '../../core/summary.ts';
+import type { Summary } from '../../core/ledger/summary.ts';
 import { deskWords } from '../words/desk-words.ts';
 import { drillName } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';

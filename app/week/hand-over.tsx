@@ -2,7 +2,7 @@ import { useRef, useState } from 'preact/hooks';
 import { toCsv } from '../../core/exchange/csv.ts';
 import { initials } from '../../core/exchange/initials.ts';
 import { tallyRows } from '../../core/exchange/tallies.ts';
-import type { Summary } from '../../core/summary.ts';
+import type { Summary } from '../../core/ledger/summary.ts';
 import { prefs, setPrefs } from '../device/prefs.ts';
 import { copyText, type Handed, shareFile } from '../device/share.ts';
 import { squad } from '../ledger.ts';

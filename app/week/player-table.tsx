@@ -3,7 +3,7 @@ import { daysThere } from '../../core/figures/attendance.ts';
 import { sumTouches } from '../../core/figures/counted.ts';
 import { playerStints } from '../../core/figures/stints.ts';
 import { byPlayer } from '../../core/figures/totals.ts';
-import type { Summary } from '../../core/summary.ts';
+import type { Summary } from '../../core/ledger/summary.ts';
 import { squad } from '../ledger.ts';
 import { playerName } from '../parts/names.ts';
 import { deskWords } from '../words/desk-words.ts';

@@ -1,6 +1,12 @@
-import { isoWeek, type Week, weekDays, weekStep } from '../../core/exchange/week.ts';
-import { readWeekName, weekName } from '../../core/exchange/week-name.ts';
-import type { Summary } from '../../core/summary.ts';
+import {
+  isoWeek,
+  readWeekName,
+  type Week,
+  weekDays,
+  weekName,
+  weekStep,
+} from '../../core/calendar.ts';
+import type { Summary } from '../../core/ledger/summary.ts';
 import { today } from '../device/clock.ts';
 import { estimated } from '../estimates.ts';
 import { history, summaries } from '../ledger.ts';

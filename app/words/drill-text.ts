@@ -1,4 +1,4 @@
-import type { Drill, DrillText, Terms } from '../../core/drill.ts';
+import type { Drill, DrillText, Terms } from '../../core/drill/drill.ts';
 import { words } from './words.ts';
 
 type Setup = DrillText & { setup?: string };

@@ -1,5 +1,5 @@
-import type { DrillText } from '../../core/drill.ts';
-import type { StarterDrillId } from '../../core/starter-drills.ts';
+import type { DrillText } from '../../core/drill/drill.ts';
+import type { StarterDrillId } from '../../core/drill/starter-drills.ts';
 
 /** What people read of the starter drills, in Spanish. The distances are those of the markers. */
 export const drills: Record<StarterDrillId, DrillText & { setup: string }> = {

@@ -1,6 +1,6 @@
-import { type Entry, readEntry, type Unknown } from '../entry.ts';
 import { isReserved } from '../id.ts';
-import { isPractised, join } from '../ledger.ts';
+import { type Entry, readEntry, type Unknown } from '../ledger/entry.ts';
+import { isPractised, join } from '../ledger/join.ts';
 import { BACKUP_VERSION } from './backup.ts';
 
 /** Ten seasons of four practices a week are some 700,000. */

@@ -1,4 +1,4 @@
-import type { Entry, Unknown } from '../entry.ts';
+import type { Entry, Unknown } from '../ledger/entry.ts';
 
 /**
  * A file of entries: a backup of everything, or one practice that is handed over. One line each, in

@@ -1,4 +1,4 @@
-import { type Hand, nameFault } from '../squad.ts';
+import { type Hand, nameFault } from '../ledger/squad.ts';
 import { CsvError, fromCsv } from './csv.ts';
 
 /** A player as a file names one. */

@@ -1,8 +1,8 @@
-import type { Terms } from '../drill.ts';
+import type { Terms } from '../drill/drill.ts';
 import { sumEstimates } from '../figures/all-touches.ts';
 import { consistencyInterval } from '../figures/consistency.ts';
 import { type Stint, tallyStints } from '../figures/stints.ts';
-import type { Summary } from '../summary.ts';
+import type { Summary } from '../ledger/summary.ts';
 import type { CsvCell } from './csv.ts';
 
 /** The columns of the table of tallies. Programs read them: a new one goes to the end. */

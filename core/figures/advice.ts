@@ -1,5 +1,5 @@
-import type { Terms } from '../drill.ts';
-import type { Pace } from '../tempo.ts';
+import type { Terms } from '../drill/drill.ts';
+import type { Pace } from '../round/tempo.ts';
 import { paceMedians } from './pace-known.ts';
 import { comingConsistency } from './pooled.ts';
 import { byPractice } from './practice-trend.ts';

@@ -1,4 +1,4 @@
-import { mustCount } from './arguments.ts';
+import { mustCount } from '../arguments.ts';
 
 /**
  * How far two observers of the same looks agree beyond chance: Cohen's kappa (Cohen 1960, Educ. Psychol.

@@ -1,4 +1,4 @@
-import type { Summary } from '../summary.ts';
+import type { Summary } from '../ledger/summary.ts';
 
 /**
  * Who was there at any time of each date that had a practice, dates rising, players in the order

@@ -1,13 +1,6 @@
-import { mustLevel, mustMeasure } from './arguments.ts';
+import { mustLevel, mustMeasure } from '../arguments.ts';
+import type { Consistency } from '../ledger/summary.ts';
 import { fromLogit } from './logit.ts';
-
-/** What is known of the share of a pair's shots that succeed. */
-export interface Consistency {
-  /** Mean, 0 to 1. */
-  consistency: number;
-  /** Standard deviation. */
-  consistencySd: number;
-}
 
 /** How much a pair's consistency moves from one practice to the next, as a part of p (1 − p). */
 const MOVES_BETWEEN_PRACTICES = 0.3;

@@ -1,5 +1,5 @@
-import type { Stroke, Terms } from '../drill.ts';
-import type { Tally } from '../practice.ts';
+import type { Stroke, Terms } from '../drill/drill.ts';
+import type { Tally } from '../round/tally.ts';
 
 /** Touches by stroke. */
 export type Touches = Partial<Record<Stroke, number>>;

@@ -1,6 +1,6 @@
-import { type Family, families, familyOf, type Stroke, strokes } from '../drill.ts';
-import { daysBetween, isoWeek, type Week, weekStep } from '../exchange/week.ts';
-import type { Summary } from '../summary.ts';
+import { daysBetween, isoWeek, type Week, weekStep } from '../calendar.ts';
+import { type Family, families, familyOf, type Stroke, strokes } from '../drill/drill.ts';
+import type { Summary } from '../ledger/summary.ts';
 import { shares } from './counted.ts';
 import { lastPractised, roundsUntil, strokesAt } from './last-practised.ts';
 

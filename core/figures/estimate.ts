@@ -1,32 +1,10 @@
-import type { Terms } from '../drill.ts';
-import { leastSeconds, type Tally } from '../practice.ts';
-import type { Pace } from '../tempo.ts';
-import type { Consistency } from './consistency.ts';
+import type { Terms } from '../drill/drill.ts';
+import type { Consistency, Estimate } from '../ledger/summary.ts';
+import { leastSeconds, type Tally } from '../round/tally.ts';
+import type { Pace } from '../round/tempo.ts';
 import { shares, sumTouches } from './counted.ts';
 import { paceKnown } from './pace-known.ts';
 import { estimateShots, TOUCHES_MODEL_VERSION, type TouchesRound } from './touches.ts';
-
-/** What the model says of one pair's tally: kept beside it, for it takes a phone a while. */
-export interface Estimate {
-  /** The version of the model that made it. */
-  model: number;
-  /** What was measured of the drill's clock, where anything was. */
-  pace?: Pace;
-  /** All touches of the pair: the mean, its sd, and the 10% and 90% quantiles, not yet whole. */
-  shots: number;
-  sd: number;
-  low: number;
-  high: number;
-  /**
-   * Share of the pair's shots that come back; on target that meet it. Left out where the clock never
-   * ran or the count contradicts it.
-   */
-  success?: Consistency;
-  /** `on-target` only: each player's own share. */
-  own?: Record<string, Consistency>;
-  /** More sets than the clock allows: the count wants a look. */
-  implausible?: true;
-}
 
 /** Whether an estimate says what this version of the model would, with this pace. */
 export const isCurrent = (estimate: Estimate | undefined, pace: Pace | undefined): boolean =>

@@ -1,4 +1,4 @@
-import { mustCount, mustLevel, mustMeasure } from './arguments.ts';
+import { mustCount, mustLevel, mustMeasure } from '../arguments.ts';
 import { normalQuantile } from './normal.ts';
 import { binomial, poisson, tail, thetaWithTail } from './tails.ts';
 

@@ -1,4 +1,4 @@
-import type { Summary } from '../summary.ts';
+import type { Summary } from '../ledger/summary.ts';
 
 /** A player's last day of play, and what came before it. */
 export interface LastDay {

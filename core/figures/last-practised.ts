@@ -1,6 +1,6 @@
-import { SHORTEST_SECONDS } from '../clock.ts';
-import type { Family, Stroke, Terms } from '../drill.ts';
-import type { PlayedRound, Summary } from '../summary.ts';
+import type { Family, Stroke, Terms } from '../drill/drill.ts';
+import type { PlayedRound, Summary } from '../ledger/summary.ts';
+import { SHORTEST_SECONDS } from '../round/clock.ts';
 
 /** Dates, YYYY-MM-DD; one that is missing never was. */
 export interface LastPractised {

@@ -1,4 +1,4 @@
-import { mustMeasure } from './arguments.ts';
+import { mustMeasure } from '../arguments.ts';
 
 const DAYS = 7;
 

@@ -1,4 +1,4 @@
-import type { Pace } from '../tempo.ts';
+import type { Pace } from '../round/tempo.ts';
 import {
   joined,
   type Lognormal,

@@ -1,4 +1,4 @@
-import { mustCount, mustMeasure } from './arguments.ts';
+import { mustCount, mustMeasure } from '../arguments.ts';
 
 /** What two players did together: their sets of one drill over some minutes of live clock. */
 export interface PairRecord {

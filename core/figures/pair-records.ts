@@ -1,5 +1,5 @@
-import type { Family } from '../drill.ts';
-import type { Summary } from '../summary.ts';
+import type { Family } from '../drill/drill.ts';
+import type { Summary } from '../ledger/summary.ts';
 import type { PairRecord } from './pair-record.ts';
 import { countedAs, isOnTarget } from './stints.ts';
 

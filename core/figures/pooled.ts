@@ -1,5 +1,6 @@
-import type { CountingRule } from '../drill.ts';
-import { betaOf, type Consistency, carriedOver, consistencyInterval } from './consistency.ts';
+import type { CountingRule } from '../drill/drill.ts';
+import type { Consistency } from '../ledger/summary.ts';
+import { betaOf, carriedOver, consistencyInterval } from './consistency.ts';
 import type { Stint } from './stints.ts';
 
 /** A consistency over some stints, and the limits that hold it four times in five. */

@@ -1,4 +1,4 @@
-import { daysBetween } from '../exchange/week.ts';
+import { daysBetween } from '../calendar.ts';
 import { grouped } from './grouped.ts';
 import { pooledMean } from './pooled.ts';
 import type { Stint } from './stints.ts';

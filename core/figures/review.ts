@@ -1,6 +1,6 @@
-import { type Family, families, type Terms } from '../drill.ts';
-import { addDays } from '../exchange/week.ts';
-import type { Summary } from '../summary.ts';
+import { addDays } from '../calendar.ts';
+import { type Family, families, type Terms } from '../drill/drill.ts';
+import type { Summary } from '../ledger/summary.ts';
 import { type Change, changeOf, type SquadPace } from './change.ts';
 import { grouped } from './grouped.ts';
 import { type PooledConsistency, pooledConsistency } from './pooled.ts';

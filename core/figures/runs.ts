@@ -1,4 +1,4 @@
-import { mustCount } from './arguments.ts';
+import { mustCount } from '../arguments.ts';
 
 function mustRun(n: number, p: number): void {
   mustCount('n', n);

@@ -1,8 +1,8 @@
-import { type CountingRule, countingRules } from '../drill.ts';
-import { mustCount, mustMeasure } from './arguments.ts';
-import { type Consistency, carriedBeta, mustBeConsistency } from './consistency.ts';
+import { mustBePositive, mustCount, mustMeasure } from '../arguments.ts';
+import { type CountingRule, countingRules } from '../drill/drill.ts';
+import type { Consistency } from '../ledger/summary.ts';
+import { carriedBeta, mustBeConsistency } from './consistency.ts';
 import { even, fromLogit } from './logit.ts';
-import { mustBePositive } from './positive.ts';
 import { PAUSE_VARIATION, REFEED_VARIATION, SHOT_VARIATION } from './round-clock.ts';
 import { USUAL_PAUSE, USUAL_REFEED, USUAL_TEMPO } from './touches-round.ts';
 

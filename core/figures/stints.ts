@@ -1,8 +1,12 @@
-import type { CountingRule, Terms } from '../drill.ts';
-import type { PlayedRound, PlayedTally, Summary } from '../summary.ts';
-import type { Consistency } from './consistency.ts';
+import type { CountingRule, Terms } from '../drill/drill.ts';
+import type {
+  Consistency,
+  Estimate,
+  PlayedRound,
+  PlayedTally,
+  Summary,
+} from '../ledger/summary.ts';
 import { restingIn, shares, sumTouches } from './counted.ts';
-import type { Estimate } from './estimate.ts';
 
 /** What one player, or one whole pair, did in one round: what every figure over a span is made of. */
 export interface Stint {

@@ -1,5 +1,5 @@
-import type { Terms } from '../drill.ts';
-import type { Summary } from '../summary.ts';
+import type { Terms } from '../drill/drill.ts';
+import type { Summary } from '../ledger/summary.ts';
 import { addTouches, shares, type Touches } from './counted.ts';
 
 /** What was done over a span of practices. */

@@ -1,6 +1,5 @@
-import { type CountingRule, countingRules } from '../drill.ts';
-import { mustCount, mustMeasure } from './arguments.ts';
-import { mustBePositive } from './positive.ts';
+import { mustBePositive, mustCount, mustMeasure } from '../arguments.ts';
+import { type CountingRule, countingRules } from '../drill/drill.ts';
 
 /** The median of a constant over pairs, and the standard deviation of its logarithm. */
 export type Lognormal = readonly [median: number, sdLog: number];

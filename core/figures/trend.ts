@@ -1,6 +1,5 @@
-import { mustLevel } from './arguments.ts';
+import { mustBePositive, mustLevel } from '../arguments.ts';
 import { normalQuantile, phi } from './normal.ts';
-import { mustBePositive } from './positive.ts';
 
 export interface Trend {
   /** Change of the value per unit of `at`: the median of the slopes between all pairs of points. */

@@ -2,9 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { drills as en } from '../../app/words/drills.en.ts';
 import { drills as es } from '../../app/words/drills.es.ts';
 import { drills as fr } from '../../app/words/drills.fr.ts';
-import type { Marker } from '../../core/drill.ts';
-import { DrillText } from '../../core/drill.ts';
-import { type StarterDrillId, starterDrills } from '../../core/starter-drills.ts';
+import type { Marker } from '../../core/drill/drill.ts';
+import { DrillText } from '../../core/drill/drill.ts';
+import { type StarterDrillId, starterDrills } from '../../core/drill/starter-drills.ts';
 import { check } from '../reference/values.ts';
 
 const metres = (element: string): number => check(`I.${element}`).expected.metres_exact;

@@ -1,6 +1,6 @@
 import { TOUCHES_MODEL_VERSION } from '../../core/figures/touches.ts';
-import { foldPractice } from '../../core/practice.ts';
-import { type Summary, summarise } from '../../core/summary.ts';
+import { foldPractice } from '../../core/ledger/practice.ts';
+import { type Summary, summarise } from '../../core/ledger/summary.ts';
 import { type Season, season } from '../../demo-data/season.ts';
 import { putRecords } from '../browser/seed.ts';
 import { startLongRound } from '../faults/court.ts';

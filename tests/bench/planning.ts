@@ -1,9 +1,9 @@
-import { type Family, families } from '../../core/drill.ts';
-import { meetingsOf } from '../../core/meetings.ts';
-import { proposePairs } from '../../core/pair-proposal.ts';
-import { proposeBlock } from '../../core/proposal.ts';
-import { starterDrills } from '../../core/starter-drills.ts';
-import type { Summary } from '../../core/summary.ts';
+import { type Family, families } from '../../core/drill/drill.ts';
+import { starterDrills } from '../../core/drill/starter-drills.ts';
+import type { Summary } from '../../core/ledger/summary.ts';
+import { meetingsOf } from '../../core/planning/meetings.ts';
+import { proposeBlock } from '../../core/planning/propose-block.ts';
+import { proposePairs } from '../../core/planning/propose-pairs.ts';
 import { randomFrom } from '../../demo-data/random.ts';
 import { anyDrills, squadOf, TODAY } from '../core/invented.ts';
 import {

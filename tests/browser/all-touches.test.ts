@@ -1,6 +1,6 @@
 import { expect, type Page, test } from 'playwright/test';
-import { termsOf } from '../../core/drill.ts';
-import { starterDrills } from '../../core/starter-drills.ts';
+import { termsOf } from '../../core/drill/drill.ts';
+import { starterDrills } from '../../core/drill/starter-drills.ts';
 import { Coach } from './coach.ts';
 import { Pen, plantEntries } from './seed.ts';
 

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright/test';
-import { termsOf } from '../../core/drill.ts';
-import type { Entry, Saying } from '../../core/entry.ts';
-import { starterDrills } from '../../core/starter-drills.ts';
+import { termsOf } from '../../core/drill/drill.ts';
+import { starterDrills } from '../../core/drill/starter-drills.ts';
+import type { Entry, Saying } from '../../core/ledger/entry.ts';
 import { Pen, plantEntries } from './seed.ts';
 
 /** A Tuesday afternoon at the court. */

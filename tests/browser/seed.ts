@@ -1,7 +1,7 @@
 import type { Page } from 'playwright/test';
-import { type Entry, makeEntry, type Saying } from '../../core/entry.ts';
-import { isPractised } from '../../core/ledger.ts';
-import { nextStamp } from '../../core/stamp.ts';
+import { type Entry, makeEntry, type Saying } from '../../core/ledger/entry.ts';
+import { isPractised } from '../../core/ledger/join.ts';
+import { nextStamp } from '../../core/ledger/stamp.ts';
 
 /** Writes a ledger for the app to open, one entry a second, as another window of it would have. */
 export class Pen {

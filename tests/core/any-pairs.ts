@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
-import type { Pair } from '../../core/entry.ts';
-import { MOST_PLAYERS } from '../../core/pairs.ts';
+import type { Pair } from '../../core/round/pair.ts';
+import { MOST_PLAYERS } from '../../core/round/pairs.ts';
 
 export const squadOf = (count: number) => Array.from({ length: count }, (_, at) => `p${at + 1}`);
 export const anySquad = fc

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { emptyPlan } from '../../core/block.ts';
-import type { Entry, Saying } from '../../core/entry.ts';
-import { byId, join } from '../../core/ledger.ts';
-import { foldLibrary } from '../../core/library.ts';
-import { foldPractice, type Practice } from '../../core/practice.ts';
-import { foldSquad } from '../../core/squad.ts';
-import { starterDrills } from '../../core/starter-drills.ts';
+import { starterDrills } from '../../core/drill/starter-drills.ts';
+import type { Entry, Saying } from '../../core/ledger/entry.ts';
+import { byId, join } from '../../core/ledger/join.ts';
+import { foldLibrary } from '../../core/ledger/library.ts';
+import { foldPractice, type Practice } from '../../core/ledger/practice.ts';
+import { foldSquad } from '../../core/ledger/squad.ts';
+import { emptyPlan } from '../../core/round/block.ts';
 import { anyPractice } from './practices.ts';
 import { MORNING, teller } from './told.ts';
 

@@ -1,7 +1,7 @@
-import { type Drill, termsOf } from '../../core/drill.ts';
-import { addDays } from '../../core/exchange/week.ts';
-import { starterDrills } from '../../core/starter-drills.ts';
-import type { Summary } from '../../core/summary.ts';
+import { addDays } from '../../core/calendar.ts';
+import { type Drill, termsOf } from '../../core/drill/drill.ts';
+import { starterDrills } from '../../core/drill/starter-drills.ts';
+import type { Summary } from '../../core/ledger/summary.ts';
 import type { Random } from '../../demo-data/random.ts';
 import { practiceWith, roundWith } from './made.ts';
 

@@ -1,5 +1,5 @@
-import type { Terms } from '../../core/drill.ts';
-import type { PlayedRound, Summary } from '../../core/summary.ts';
+import type { Terms } from '../../core/drill/drill.ts';
+import type { PlayedRound, Summary } from '../../core/ledger/summary.ts';
 
 /** Ten in a row from the baseline, unless told otherwise. */
 export const termsWith = (over: Partial<Terms> = {}): Terms => ({

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
-import type { Entry, PracticeEntry, Saying } from '../../core/entry.ts';
-import { makeEntry } from '../../core/entry.ts';
-import { isPractised } from '../../core/ledger.ts';
-import { nextStamp } from '../../core/stamp.ts';
+import type { Entry, PracticeEntry, Saying } from '../../core/ledger/entry.ts';
+import { makeEntry } from '../../core/ledger/entry.ts';
+import { isPractised } from '../../core/ledger/join.ts';
+import { nextStamp } from '../../core/ledger/stamp.ts';
 import { serveTerms, termsWith } from './made.ts';
 import { MORNING, NO_STAMP, PRACTICE } from './told.ts';
 

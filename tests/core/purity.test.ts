@@ -47,7 +47,7 @@ const staysInside = (file: string, from: string): boolean =>
 describe('core', () => {
   test('is more than a few files, so that this looks at something', () => {
     expect(files.length).toBeGreaterThan(15);
-    expect(files).toContain('practice.ts');
+    expect(files).toContain('ledger/practice.ts');
     expect(files.some((file) => file.startsWith('figures'))).toBe(true);
   });
 
@@ -58,6 +58,26 @@ describe('core', () => {
 
   test.each(files)('%s reaches for no clock, no chance and no page', (file) => {
     expect(reaches(readFileSync(join(CORE, file), 'utf8'))).toEqual([]);
+  });
+});
+
+/** The rooms of core in the order in which they build on each other. */
+const ROOMS = ['court', 'drill', 'round', 'ledger', 'figures', 'planning', 'exchange'];
+const roomOf = (file: string) => (file.includes('/') ? file.split('/')[0] : undefined);
+
+describe('the rooms of core', () => {
+  test('are those that are named here, with a dozen files at most beside them', () => {
+    expect([...new Set(files.map(roomOf))].filter(Boolean).toSorted()).toEqual(ROOMS.toSorted());
+    expect(files.filter((file) => !roomOf(file)).length).toBeLessThanOrEqual(12);
+  });
+
+  test.each(files)('%s imports from no room that builds on its own', (file) => {
+    const own = ROOMS.indexOf(roomOf(file) ?? '');
+    const upward = imports(readFileSync(join(CORE, file), 'utf8'))
+      .filter((from) => from.startsWith('.'))
+      .map((from) => roomOf(relative(CORE, resolve(dirname(join(CORE, file)), from))))
+      .filter((room) => room !== undefined && ROOMS.indexOf(room) > own);
+    expect(upward).toEqual([]);
   });
 });
 
@@ -101,7 +121,7 @@ describe('the look at a source', () => {
   });
 
   test('tells inside from outside', () => {
-    expect(staysInside('figures/x.ts', '../squad.ts')).toBe(true);
+    expect(staysInside('figures/x.ts', '../ledger/squad.ts')).toBe(true);
     expect(staysInside('figures/x.ts', '../../app/x.ts')).toBe(false);
     expect(staysInside('x.ts', 'zod/mini')).toBe(true);
     expect(staysInside('x.ts', 'zod')).toBe(false);

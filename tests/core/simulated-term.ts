@@ -1,23 +1,23 @@
-import { assignCourts } from '../../core/assign-courts.ts';
+import { addDays, daysBetween } from '../../core/calendar.ts';
+import { type Family, families, termsOf } from '../../core/drill/drill.ts';
+import { clearLanes } from '../../core/drill/lanes.ts';
+import { starterDrills } from '../../core/drill/starter-drills.ts';
+import type { PlayedRound, Summary } from '../../core/ledger/summary.ts';
+import { assignCourts } from '../../core/planning/assign-courts.ts';
+import { dueRoles } from '../../core/planning/due-roles.ts';
+import { meetingsOf } from '../../core/planning/meetings.ts';
+import { proposeBlock } from '../../core/planning/propose-block.ts';
+import { proposeNextPairs } from '../../core/planning/propose-pairs.ts';
+import { whatIsDue } from '../../core/planning/what-is-due.ts';
 import {
   type Plan,
   partnersChange,
   plannedMinutes,
   plannedRounds,
   stepAt,
-} from '../../core/block.ts';
-import { type Family, families, termsOf } from '../../core/drill.ts';
-import { dueRoles } from '../../core/due-roles.ts';
-import type { Pair } from '../../core/entry.ts';
-import { addDays, daysBetween } from '../../core/exchange/week.ts';
-import { clearLanes } from '../../core/lanes.ts';
-import { meetingsOf } from '../../core/meetings.ts';
-import { proposeNextPairs } from '../../core/pair-proposal.ts';
-import { pairUp } from '../../core/pairs.ts';
-import { proposeBlock } from '../../core/proposal.ts';
-import { starterDrills } from '../../core/starter-drills.ts';
-import type { PlayedRound, Summary } from '../../core/summary.ts';
-import { whatIsDue } from '../../core/what-is-due.ts';
+} from '../../core/round/block.ts';
+import type { Pair } from '../../core/round/pair.ts';
+import { pairUp } from '../../core/round/pairs.ts';
 import { type Random, randomFrom } from '../../demo-data/random.ts';
 import { squadOf } from './invented.ts';
 import { roundWith } from './made.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { type Family, families } from '../../core/drill.ts';
-import { rolesDiffer } from '../../core/proposal-cost.ts';
-import { starterDrills } from '../../core/starter-drills.ts';
+import { type Family, families } from '../../core/drill/drill.ts';
+import { starterDrills } from '../../core/drill/starter-drills.ts';
+import { rolesDiffer } from '../../core/planning/block-cost.ts';
 import { randomFrom } from '../../demo-data/random.ts';
 import {
   byChance,

@@ -1,7 +1,7 @@
-import type { Entry, PracticeEntry, Saying } from '../../core/entry.ts';
-import { makeEntry } from '../../core/entry.ts';
-import { isPractised } from '../../core/ledger.ts';
-import { nextStamp } from '../../core/stamp.ts';
+import type { Entry, PracticeEntry, Saying } from '../../core/ledger/entry.ts';
+import { makeEntry } from '../../core/ledger/entry.ts';
+import { isPractised } from '../../core/ledger/join.ts';
+import { nextStamp } from '../../core/ledger/stamp.ts';
 
 /** Some morning, in milliseconds since 1970. */
 export const MORNING = 1_772_438_400_000;

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { sumEstimates } from '../../core/figures/all-touches.ts';
 import { estimateTally } from '../../core/figures/estimate.ts';
 import { playerStints } from '../../core/figures/stints.ts';
-import { foldPractice } from '../../core/practice.ts';
-import { type Summary, summarise } from '../../core/summary.ts';
+import { foldPractice } from '../../core/ledger/practice.ts';
+import { type Summary, summarise } from '../../core/ledger/summary.ts';
 import { DEMO_SEED, season } from '../../demo-data/season.ts';
 
 /*

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Terms } from '../../core/drill.ts';
+import type { Terms } from '../../core/drill/drill.ts';
 import { playRally } from '../../demo-data/rally.ts';
 import { randomFrom } from '../../demo-data/random.ts';
 import { lobTerms, serveTerms, termsWith } from '../core/made.ts';

@@ -7,8 +7,8 @@ import { sumTouches } from '../../core/figures/counted.ts';
 import { reviewDrills, reviewWork } from '../../core/figures/review.ts';
 import { pairStints, playerStints } from '../../core/figures/stints.ts';
 import { byDrill, byPlayer } from '../../core/figures/totals.ts';
-import { foldPractice } from '../../core/practice.ts';
-import { type Summary, summarise } from '../../core/summary.ts';
+import { foldPractice } from '../../core/ledger/practice.ts';
+import { type Summary, summarise } from '../../core/ledger/summary.ts';
 import { DEMO_SEED, season } from '../../demo-data/season.ts';
 
 /*

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { type EntryOf, type Kind, readEntry } from '../../core/entry.ts';
-import { addDays, daysBetween } from '../../core/exchange/week.ts';
+import { addDays, daysBetween } from '../../core/calendar.ts';
 import { shares, sumTouches } from '../../core/figures/counted.ts';
-import { foldPractice, type Practice } from '../../core/practice.ts';
-import { foldSquad } from '../../core/squad.ts';
+import { type EntryOf, type Kind, readEntry } from '../../core/ledger/entry.ts';
+import { foldPractice, type Practice } from '../../core/ledger/practice.ts';
+import { foldSquad } from '../../core/ledger/squad.ts';
 import { DEMO_SEED, season, type Truth } from '../../demo-data/season.ts';
 
 const options = { seed: DEMO_SEED, lastDate: '2026-03-04' };

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Pair } from '../../core/entry.ts';
-import { pairUp } from '../../core/pairs.ts';
+import type { Pair } from '../../core/round/pair.ts';
+import { pairUp } from '../../core/round/pairs.ts';
 import { turnPartners, turnRoles } from '../../demo-data/turning.ts';
 import { anySquad, expectPairs, key, squadOf, trios } from '../core/any-pairs.ts';
 

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright/test';
-import { termsOf } from '../../core/drill.ts';
-import type { Saying } from '../../core/entry.ts';
-import { starterDrills } from '../../core/starter-drills.ts';
+import { termsOf } from '../../core/drill/drill.ts';
+import { starterDrills } from '../../core/drill/starter-drills.ts';
+import type { Saying } from '../../core/ledger/entry.ts';
 import { Coach } from '../browser/coach.ts';
 import { Pen, plantEntries } from '../browser/seed.ts';
 

@@ -1,5 +1,5 @@
-import type { Saying } from '../../core/entry.ts';
-import { isPractised, isStanding } from '../../core/ledger.ts';
+import type { Saying } from '../../core/ledger/entry.ts';
+import { isPractised, isStanding } from '../../core/ledger/join.ts';
 import { Pen } from '../browser/seed.ts';
 import { expect, test } from './bench-page.ts';
 import { sayingsBefore, squadSayings } from './court.ts';

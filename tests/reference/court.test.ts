@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { COURT, courtSizes, lines, place, toFeet } from '../../core/court.ts';
+import { COURT, courtSizes, lines, place, toFeet } from '../../core/court/court.ts';
 import { agree, check, checks, named } from './values.ts';
 
 const apart = (a: { x: number; y: number }, b: { x: number; y: number }) =>

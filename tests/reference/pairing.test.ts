@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { cheapestPairs, roundRobin } from '../../core/pairing.ts';
+import { cheapestPairs, roundRobin } from '../../core/planning/round-robin.ts';
 import { drawCosts, matchingCases, matchingSource } from './matchings.ts';
 import { checks, named } from './values.ts';
 

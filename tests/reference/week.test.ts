@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { isoWeek, weekDays, weeksIn } from '../../core/exchange/week.ts';
+import { isoWeek, weekDays, weeksIn } from '../../core/calendar.ts';
 import { check, checks, named } from './values.ts';
 
 const dates = [...checks('H.1'), ...checks('H.2')];

@@ -16,8 +16,8 @@ import {
 } from '../../../app/drill/draft.ts';
 import { readDraft } from '../../../app/drill/read-draft.ts';
 import { placeOf } from '../../../app/drill/spot.ts';
-import type { Drill } from '../../../core/drill.ts';
-import { starterDrills } from '../../../core/starter-drills.ts';
+import type { Drill } from '../../../core/drill/drill.ts';
+import { starterDrills } from '../../../core/drill/starter-drills.ts';
 
 const text = { name: 'Mine', intention: 'Keep it low.', cue: 'Knees.', roles: ['A', 'B'] } as const;
 const textOf = () => ({ ...text, roles: [...text.roles] as [string, string] });

@@ -9,7 +9,7 @@ import {
 } from '../../../app/drill/draft.ts';
 import { placeOf, spotOf } from '../../../app/drill/spot.ts';
 import { type Thing, thingsOf, touched } from '../../../app/drill/things.ts';
-import { starterDrills } from '../../../core/starter-drills.ts';
+import { starterDrills } from '../../../core/drill/starter-drills.ts';
 
 const thing = (draft: Draft, key: string): Thing => {
   const found = thingsOf(draft).find((each) => each.key === key);

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { makeEntry } from '../../../core/entry.ts';
 import { endingLine, entryLine, headingLine } from '../../../core/exchange/backup.ts';
 import {
   type BackupFault,
@@ -8,8 +7,9 @@ import {
   type Brought,
   LONGEST_LINE,
 } from '../../../core/exchange/backup-reader.ts';
-import { foldPractice } from '../../../core/practice.ts';
-import { nextStamp } from '../../../core/stamp.ts';
+import { makeEntry } from '../../../core/ledger/entry.ts';
+import { foldPractice } from '../../../core/ledger/practice.ts';
+import { nextStamp } from '../../../core/ledger/stamp.ts';
 import { anyPractice } from '../practices.ts';
 import { MORNING, PRACTICE, teller } from '../told.ts';
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { toCsv } from '../../../core/exchange/csv.ts';
 import { MOST_ROWS, type RosterFault, readRoster } from '../../../core/exchange/roster.ts';
-import { LONGEST_NAME } from '../../../core/squad.ts';
+import { LONGEST_NAME } from '../../../core/ledger/squad.ts';
 
 const taken = (text: string | undefined, names: string[] = []) => readRoster(text, names);
 const faults = (text: string | undefined, names: string[] = []): RosterFault[] => {

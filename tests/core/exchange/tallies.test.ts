@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { fromCsv, toCsv } from '../../../core/exchange/csv.ts';
 import { TALLY_COLUMNS, type TallyColumn, tallyRows } from '../../../core/exchange/tallies.ts';
-import type { Summary } from '../../../core/summary.ts';
+import type { Summary } from '../../../core/ledger/summary.ts';
 import { estimatedRound, estimateWith } from '../figures/estimated.ts';
 import { lobTerms, practiceWith, roundWith, serveTerms, termsWith } from '../made.ts';
 

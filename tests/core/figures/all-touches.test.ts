@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { sumEstimates } from '../../../core/figures/all-touches.ts';
 import { pairStints, playerStints } from '../../../core/figures/stints.ts';
-import type { PlayedRound } from '../../../core/summary.ts';
+import type { PlayedRound } from '../../../core/ledger/summary.ts';
 import { lobTerms, practiceWith, roundWith, serveTerms, termsWith } from '../made.ts';
 import { estimatedRound, estimateWith } from './estimated.ts';
 

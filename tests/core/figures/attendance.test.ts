@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { attendance, daysThere } from '../../../core/figures/attendance.ts';
-import type { Summary } from '../../../core/summary.ts';
+import type { Summary } from '../../../core/ledger/summary.ts';
 
 const practice = (date: string, attended: string[], id = date): Summary => ({
   practice: id,

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { countingRules, strokes, type Terms } from '../../../core/drill.ts';
+import { countingRules, strokes, type Terms } from '../../../core/drill/drill.ts';
 import {
   addTouches,
   restingIn,

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type Family, families, type Stroke } from '../../../core/drill.ts';
+import { type Family, families, type Stroke } from '../../../core/drill/drill.ts';
 import { type Coverage, coverage, dueAfter, OVERDUE } from '../../../core/figures/coverage.ts';
 import { lobTerms, practiceWith, roundWith, serveTerms, termsWith } from '../made.ts';
 

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { estimateTally, isCurrent } from '../../../core/figures/estimate.ts';
 import { estimateShots, TOUCHES_MODEL_VERSION } from '../../../core/figures/touches.ts';
 import { joined, USUAL_REFEED } from '../../../core/figures/touches-round.ts';
-import type { Tally } from '../../../core/practice.ts';
+import type { Tally } from '../../../core/round/tally.ts';
 import { lobTerms, serveTerms, termsWith } from '../made.ts';
 
 const tallyWith = (over: Partial<Tally> = {}): Tally => ({

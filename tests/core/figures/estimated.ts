@@ -1,5 +1,4 @@
-import type { Estimate } from '../../../core/figures/estimate.ts';
-import type { PlayedRound } from '../../../core/summary.ts';
+import type { Estimate, PlayedRound } from '../../../core/ledger/summary.ts';
 
 /** An estimate with these touches and this spread, as the model would have it without a skew. */
 export const estimateWith = (

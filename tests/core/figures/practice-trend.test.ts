@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { addDays } from '../../../core/exchange/week.ts';
+import { addDays } from '../../../core/calendar.ts';
 import { practiceTrend } from '../../../core/figures/practice-trend.ts';
 import { playerStints } from '../../../core/figures/stints.ts';
 import { practiceWith, roundWith, termsWith } from '../made.ts';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { median, ownDay, pairUsual } from '../../../core/figures/usual.ts';
+import { ownDay, pairUsual } from '../../../core/figures/usual.ts';
+import { median } from '../../../core/median.ts';
 import { lobTerms, practiceWith, roundWith, serveTerms, termsWith } from '../made.ts';
 
 describe('the median', () => {

@@ -1,0 +1,201 @@
+import * as z from 'zod/mini';
+import { isDate } from '../calendar.ts';
+import { Drill, LARGEST_SIZE, Terms } from '../drill/drill.ts';
+import { Id } from '../id.ts';
+import { Plan } from '../round/block.ts';
+import { LONGEST_SECONDS, SHORTEST_SECONDS } from '../round/clock.ts';
+import { Letter, MOST_PAIRS, Pair } from '../round/pair.ts';
+import { PlayerFacts, PlayerName } from './squad.ts';
+import { SquadFacts } from './squad-settings.ts';
+import { STAMP, stampTime } from './stamp.ts';
+import { wishes } from './wishes.ts';
+
+/**
+ * Every kind of entry that the ledger can hold: the vocabulary of the whole program.
+ *
+ * The ledger only grows. Taking a mark back, correcting a count or renaming a player is one more
+ * entry. Entries of a practice name it; those that stand beyond one practice do not.
+ */
+
+/** 1 January 2100: a phone's clock beyond it is wrong, and so is a file's. */
+const LATEST = 4_102_444_800_000;
+/** One stamp at the end of its digits would leave no room for any that is made after it. */
+const Stamp = z.string().check(
+  z.regex(STAMP),
+  z.refine((stamp) => stampTime(stamp) <= LATEST),
+);
+/** Milliseconds since 1970, as the phone's clock stood. */
+const Time = z.number().check(z.minimum(0), z.maximum(LATEST));
+const Day = z.string().check(z.refine(isDate));
+/** Seconds of live clock into a round. */
+const Second = z.number().check(z.minimum(0), z.maximum(86_400));
+/** Seconds of one gap on the court; nobody waits longer for a ball. */
+const Gap = z.number().check(z.positive(), z.maximum(120));
+/** Shots of one rally, as far as anyone counts at the side of a court. */
+const RunLength = z.number().check(z.int(), z.minimum(0), z.maximum(1000));
+
+const entry = <Kind extends string, Body extends z.core.$ZodLooseShape>(kind: Kind, body: Body) =>
+  z.looseObject({ kind: z.literal(kind), id: Stamp, at: Time, ...body });
+
+const standing = {
+  'player-added': entry('player-added', { player: Id, ...PlayerFacts }),
+  'player-changed': entry('player-changed', {
+    player: Id,
+    name: z.optional(PlayerName),
+    level: PlayerFacts.level,
+    hand: PlayerFacts.hand,
+  }),
+  'player-rested': entry('player-rested', { player: Id }),
+  'player-returned': entry('player-returned', { player: Id }),
+  'drill-written': entry('drill-written', { drill: Drill }),
+  'drill-dropped': entry('drill-dropped', { drill: Id }),
+  /** Whether a drill may be proposed: the coach can leave any out without losing it. */
+  'drill-switched': entry('drill-switched', { drill: Id, on: z.boolean() }),
+  'block-kept': entry('block-kept', { block: Id, name: PlayerName, plan: Plan }),
+  'block-dropped': entry('block-dropped', { block: Id }),
+  /** What the coach wishes of two players, in either order; `none` takes an earlier wish back. */
+  'wish-set': entry('wish-set', {
+    a: Id,
+    b: Id,
+    wish: z.enum([...wishes, 'none']),
+  }).check(z.refine(({ a, b }) => a !== b, { path: ['b'] })),
+  'squad-set': entry('squad-set', SquadFacts),
+};
+
+const practice = { practice: Id };
+const round = { practice: Id, round: Id };
+const side = { ...round, pair: Letter, player: z.optional(Id) };
+
+const practised = {
+  'practice-opened': entry('practice-opened', { ...practice, date: Day }),
+  'player-came': entry('player-came', { ...practice, player: Id }),
+  'player-left': entry('player-left', { ...practice, player: Id }),
+  'block-planned': entry('block-planned', { ...practice, plan: Plan }),
+  /** Seconds from hit to hit at a drill, tapped along with a rally. */
+  'tempo-checked': entry('tempo-checked', { ...practice, drill: Id, seconds: Gap }),
+  /** Seconds from a miss to the next hit at a drill. */
+  'refeed-checked': entry('refeed-checked', { ...practice, drill: Id, seconds: Gap }),
+  /** A round as it is about to be played; set again until its clock starts. */
+  'round-set': entry('round-set', {
+    ...round,
+    /** Which round of the block, from 0. */
+    ordinal: z.number().check(z.int(), z.minimum(0), z.maximum(300)),
+    terms: Terms,
+    seconds: z.number().check(z.int(), z.minimum(SHORTEST_SECONDS), z.maximum(LONGEST_SECONDS)),
+    pairs: z.array(Pair).check(z.minLength(1), z.maxLength(MOST_PAIRS)),
+    /**
+     * Pairs for whom no court is free in this round: they have no tile and no share in its figures,
+     * and are kept so that they come in as they were put together.
+     */
+    waiting: z.optional(z.array(Pair).check(z.maxLength(MOST_PAIRS))),
+  }),
+  'clock-started': entry('clock-started', round),
+  'clock-paused': entry('clock-paused', round),
+  'clock-resumed': entry('clock-resumed', round),
+  'clock-extended': entry('clock-extended', {
+    ...round,
+    seconds: z.number().check(z.int(), z.minimum(1), z.maximum(LONGEST_SECONDS)),
+  }),
+  'clock-stopped': entry('clock-stopped', round),
+  /**
+   * The phone's clock moved against its steady one in mid-round, by so many seconds. Where the
+   * steady one is right, the round goes on with `live` seconds on its clock.
+   */
+  'clock-doubted': entry('clock-doubted', {
+    ...round,
+    seconds: z.number().check(z.minimum(-1e9), z.maximum(1e9)),
+    live: z.optional(Second),
+  }),
+  /** One touch of a tile, `second` seconds of live clock into the round. */
+  mark: entry('mark', {
+    ...side,
+    second: Second,
+  }),
+  'mark-taken-back': entry('mark-taken-back', { ...round, mark: Stamp }),
+  /** What settle decided of a late or doubtful mark. */
+  'mark-judged': entry('mark-judged', { ...round, mark: Stamp, counts: z.boolean() }),
+  'tally-corrected': entry('tally-corrected', {
+    ...side,
+    by: z.number().check(z.int(), z.minimum(-1000), z.maximum(1000)),
+  }),
+  /** How far an unfinished set had come at the horn. */
+  'set-showing': entry('set-showing', {
+    ...round,
+    pair: Letter,
+    shots: z.number().check(z.int(), z.minimum(0), z.maximum(LARGEST_SIZE)),
+  }),
+  /** The longest run seen in a round without a completed set. */
+  'best-run': entry('best-run', { ...round, pair: Letter, shots: RunLength }),
+  'round-settled': entry('round-settled', round),
+  /** Settle was passed over for now; the round can be settled later the same day. */
+  'round-skipped': entry('round-skipped', round),
+  'practice-closed': entry('practice-closed', practice),
+  'practice-reopened': entry('practice-reopened', practice),
+};
+
+const kinds = { ...standing, ...practised };
+
+export type Kind = keyof typeof kinds;
+export type EntryOf<K extends Kind> = z.infer<(typeof kinds)[K]>;
+export type Entry = { [K in Kind]: EntryOf<K> }[Kind];
+export type StandingEntry = { [K in keyof typeof standing]: EntryOf<K> }[keyof typeof standing];
+export type PracticeEntry = { [K in keyof typeof practised]: EntryOf<K> }[keyof typeof practised];
+
+/** The fields that an entry is known by: not those that a later version may have added. */
+type KnownFields<E> = keyof { [Field in keyof E as string extends Field ? never : Field]: true };
+
+/** What a writer says of an entry; its id and time are added as it is appended. */
+export type Saying = {
+  [K in Kind]: Pick<EntryOf<K>, Exclude<KnownFields<EntryOf<K>>, 'id' | 'at'>>;
+}[Kind];
+
+/** An entry of a kind that this version does not know: kept and handed on untouched. */
+export type Unknown = { kind: string; id: string; at: number; practice?: string } & Record<
+  string,
+  unknown
+>;
+
+const Foreign = z.looseObject({
+  kind: z.string().check(z.minLength(1), z.maxLength(40)),
+  id: Stamp,
+  at: Time,
+  practice: z.optional(Id),
+});
+
+export const isKnown = (entry: Entry | Unknown): entry is Entry => Object.hasOwn(kinds, entry.kind);
+
+/** What a stored or received record turned out to be. */
+export type Reading =
+  | { as: 'entry'; entry: Entry }
+  | { as: 'unknown'; entry: Unknown }
+  | { as: 'hurt'; path: string };
+
+/**
+ * Reads a record of the ledger: a known entry, one of an unknown kind, or one that is hurt, with
+ * the path of the first field that is wrong. What is read is the record itself, with every field
+ * that a later version may have added at any depth, so that it is handed on as it came.
+ */
+export function readEntry(record: unknown): Reading {
+  const foreign = Foreign.safeParse(record);
+  if (!foreign.success) return { as: 'hurt', path: firstPath(foreign.error) };
+  const kind = foreign.data.kind;
+  if (!Object.hasOwn(kinds, kind)) return { as: 'unknown', entry: record as Unknown };
+  const known = kinds[kind as Kind].safeParse(record);
+  if (!known.success) return { as: 'hurt', path: firstPath(known.error) };
+  return { as: 'entry', entry: record as Entry };
+}
+
+/**
+ * An entry of this version's own making.
+ *
+ * @throws TypeError naming the field, where this version made it wrongly
+ */
+export function makeEntry(saying: Saying, id: string, at: number): Entry {
+  const schema = Object.hasOwn(kinds, saying.kind) ? kinds[saying.kind] : undefined;
+  const made = schema?.safeParse({ ...saying, id, at });
+  if (made?.success) return made.data as Entry;
+  const where = made ? firstPath(made.error) : 'kind';
+  throw new TypeError(`a ${saying.kind} was made wrongly at ${where}`);
+}
+
+const firstPath = (error: z.core.$ZodError): string => error.issues[0]?.path.join('.') || 'record';

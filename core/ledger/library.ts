@@ -1,0 +1,67 @@
+import type { Drill } from '../drill/drill.ts';
+import { starterDrills } from '../drill/starter-drills.ts';
+import type { Plan } from '../round/block.ts';
+import type { Entry } from './entry.ts';
+
+/** A block that the coach kept by name. */
+export interface KeptBlock {
+  id: string;
+  name: string;
+  plan: Plan;
+}
+
+export interface Library {
+  /**
+   * The starter drills and the coach's own; one written anew stands in the old one's place. A
+   * dropped one is gone; of a starter drill the coach's version is, and the original is back.
+   */
+  drills: Map<string, Drill>;
+  /** Drills that the coach has switched off: they stay in the library and are not proposed. */
+  off: Set<string>;
+  /** Kept blocks, without the steps whose drill is gone. */
+  blocks: Map<string, KeptBlock>;
+}
+
+const starters = new Map(starterDrills.map((drill) => [drill.id, drill]));
+
+/** Whether a drill came with the program, the coach's own version of it included. */
+export const isStarter = (drill: string): boolean => starters.has(drill);
+
+/** The drills that may be proposed, in the library's order: each until it is switched off. */
+export const drillsOn = ({ drills, off }: Library): Drill[] =>
+  [...drills.values()].filter((drill) => !off.has(drill.id));
+
+/** The drills and kept blocks that the coach can choose from, of entries sorted by id. */
+export function foldLibrary(entries: Iterable<Entry>): Library {
+  const drills = new Map(starters);
+  const off = new Set<string>();
+  const blocks = new Map<string, KeptBlock>();
+  for (const entry of entries) {
+    switch (entry.kind) {
+      case 'drill-written':
+        drills.set(entry.drill.id, entry.drill);
+        break;
+      case 'drill-dropped': {
+        const original = starters.get(entry.drill);
+        if (original) drills.set(entry.drill, original);
+        else drills.delete(entry.drill);
+        break;
+      }
+      case 'drill-switched':
+        if (entry.on) off.delete(entry.drill);
+        else off.add(entry.drill);
+        break;
+      case 'block-kept':
+        blocks.set(entry.block, { id: entry.block, name: entry.name, plan: entry.plan });
+        break;
+      case 'block-dropped':
+        blocks.delete(entry.block);
+        break;
+    }
+  }
+  for (const [id, block] of blocks) {
+    const steps = block.plan.steps.filter((step) => drills.has(step.drill));
+    blocks.set(id, { ...block, plan: { ...block.plan, steps } });
+  }
+  return { drills, off, blocks };
+}

@@ -1,0 +1,111 @@
+import { isDate } from '../calendar.ts';
+import { countingRules, families, strokes } from '../drill/drill.ts';
+import type { Summary } from './summary.ts';
+
+/**
+ * Whether a stored record has what figures read of a summary, in the shape they read it; it may
+ * have more. Written out by hand: ten seasons of summaries are looked at whenever figures are
+ * wanted, and a schema takes ten times as long.
+ */
+export const isSummary = (record: unknown): record is Summary =>
+  isObject(record) &&
+  isText(record.practice) &&
+  isText(record.date) &&
+  isDate(record.date) &&
+  isListOf(record.attended, isText) &&
+  isLeftOutOr(record.paces, isPaces) &&
+  isListOf(record.rounds, isRound);
+
+const isRound = (round: unknown): boolean =>
+  isObject(round) &&
+  isText(round.id) &&
+  isCount(round.ordinal) &&
+  isTerms(round.terms) &&
+  isSeconds(round.seconds) &&
+  typeof round.settled === 'boolean' &&
+  isLeftOutOr(round.doubted, Number.isFinite) &&
+  isListOf(round.tallies, isTally);
+
+const isTerms = (terms: unknown): boolean =>
+  isObject(terms) &&
+  isText(terms.drill) &&
+  isLeftOutOr(terms.name, isText) &&
+  isOneOf(families, terms.family) &&
+  isOneOf(countingRules, terms.rule) &&
+  isCount(terms.size) &&
+  terms.size > 0 &&
+  isListOf(terms.shots, isShot) &&
+  terms.shots.length > 0;
+
+const isShot = (shot: unknown): boolean =>
+  isObject(shot) && (shot.role === 0 || shot.role === 1) && isOneOf(strokes, shot.stroke);
+
+const isTally = (tally: unknown): boolean =>
+  isObject(tally) &&
+  isObject(tally.pair) &&
+  isText(tally.pair.letter) &&
+  isListOf(tally.pair.players, isText) &&
+  (tally.pair.players.length === 2 || tally.pair.players.length === 3) &&
+  isCount(tally.sets) &&
+  isLeftOutOr(
+    tally.byPlayer,
+    (counts) => isObject(counts) && Object.values(counts).every(isCount),
+  ) &&
+  isListOf(tally.times, isSeconds) &&
+  isCount(tally.late) &&
+  isCount(tally.doubtful) &&
+  isCount(tally.open) &&
+  isLeftOutOr(tally.showing, isCount) &&
+  isLeftOutOr(tally.best, isCount) &&
+  isLeftOutOr(tally.estimate, isEstimate);
+
+const isEstimate = (estimate: unknown): boolean =>
+  isObject(estimate) &&
+  isCount(estimate.model) &&
+  isLeftOutOr(estimate.pace, isPace) &&
+  [estimate.shots, estimate.sd, estimate.low, estimate.high].every(isSeconds) &&
+  isLeftOutOr(estimate.success, isConsistency) &&
+  isLeftOutOr(
+    estimate.own,
+    (shares) => isObject(shares) && Object.values(shares).every(isConsistency),
+  ) &&
+  isLeftOutOr(estimate.implausible, (is) => is === true);
+
+const isConsistency = (known: unknown): boolean =>
+  isObject(known) &&
+  isSeconds(known.consistency) &&
+  Number(known.consistency) <= 1 &&
+  isSeconds(known.consistencySd);
+
+const isPaces = (paces: unknown): boolean => isObject(paces) && Object.values(paces).every(isPace);
+
+const isPace = (pace: unknown): boolean =>
+  isObject(pace) && [pace.tempo, pace.refeed].every((gap) => isLeftOutOr(gap, isGap));
+
+const isObject = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+const isText = (value: unknown): value is string => typeof value === 'string' && value !== '';
+const isCount = (value: unknown): value is number => Number.isInteger(value) && Number(value) >= 0;
+const isSeconds = (value: unknown): boolean => Number.isFinite(value) && Number(value) >= 0;
+const isGap = (value: unknown): boolean => Number.isFinite(value) && Number(value) > 0;
+const isOneOf = (all: readonly string[], value: unknown): boolean =>
+  typeof value === 'string' && all.includes(value);
+const isListOf = (value: unknown, each: (item: unknown) => boolean): value is unknown[] =>
+  Array.isArray(value) && value.every(each);
+const isLeftOutOr = (value: unknown, is: (value: unknown) => boolean): boolean =>
+  value === undefined || is(value);
+
+/**
+ * Whether a stored record says all that a summary says, whatever else it says: a figure kept beside
+ * a tally, or what a newer version added. One that does not was damaged, or an older version made it.
+ */
+export const saysAll = (record: unknown, summary: Summary): boolean => includes(record, summary);
+
+function includes(whole: unknown, part: unknown): boolean {
+  if (typeof part !== 'object' || part === null) return Object.is(whole, part);
+  if (typeof whole !== 'object' || whole === null) return false;
+  if (Array.isArray(part) && (!Array.isArray(whole) || whole.length !== part.length)) return false;
+  return Object.entries(part).every(([field, value]) =>
+    includes((whole as Record<string, unknown>)[field], value),
+  );
+}

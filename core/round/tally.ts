@@ -1,0 +1,50 @@
+import type { Terms } from '../drill/drill.ts';
+import type { Pair } from './pair.ts';
+
+/** One touch of a tile, as settle and the court screen see it. */
+export interface Mark {
+  id: string;
+  player?: string;
+  /** Seconds of live clock into the round. */
+  second: number;
+  /** After the horn: counts only once settle says so. */
+  late: boolean;
+  /** Faster after the mark before it than the drill allows: counts until settle strikes it. */
+  doubtful: boolean;
+  takenBack: boolean;
+  /** What settle decided, where it did. */
+  judged?: boolean;
+}
+
+/** The marks of one pair in one round, after corrections. */
+export interface Tally {
+  pair: Pair;
+  /** Completed sets, never negative. For `on-target` the sum over the players. */
+  sets: number;
+  /** `on-target` only: each player's own. */
+  byPlayer?: Record<string, number>;
+  /** Seconds of the marks that count, rising. Fewer or more than `sets` where a count was corrected. */
+  times: number[];
+  /** Marks tapped late or doubtful, whatever was decided of them. */
+  late: number;
+  doubtful: number;
+  /** Late or doubtful marks that settle has not decided. */
+  open: number;
+  /** Shots of the unfinished set at the horn. */
+  showing?: number;
+  /** Longest run in a round without a set. */
+  best?: number;
+}
+
+/**
+ * Half a second a shot: no pair strikes n shots faster. Elite match play has 1.2 s between hits
+ * (Carboch, Placha and Sklenarik 2018), two juniors at the net somewhat less; a second tap on the
+ * same tile within n × 0.5 s is far more likely a slip.
+ */
+export const LEAST_SECONDS_A_SHOT = 0.5;
+
+/** Fewest seconds in which a set of these terms can be struck. */
+export const leastSeconds = (terms: Terms): number => terms.size * LEAST_SECONDS_A_SHOT;
+
+/** Whether a mark is in the count. */
+export const counts = (mark: Mark): boolean => !mark.takenBack && (mark.judged ?? !mark.late);

@@ -1,0 +1,238 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  type Entry,
+  isKnown,
+  type Kind,
+  makeEntry,
+  readEntry,
+  type Saying,
+} from '../../../core/ledger/entry.ts';
+import { nextStamp } from '../../../core/ledger/stamp.ts';
+import { emptyPlan } from '../../../core/round/block.ts';
+import { termsWith } from '../made.ts';
+import { MORNING, PRACTICE } from '../told.ts';
+
+const ID = nextStamp('', MORNING, 'writer-one');
+const round = { practice: PRACTICE, round: 'r1' };
+const place = { x: 0, y: 5 };
+
+/** One saying of every kind: a kind without one does not compile. */
+const sayings: { [K in Kind]: Extract<Saying, { kind: K }> } = {
+  'player-added': { kind: 'player-added', player: 'p1', name: 'Lin', level: 5, hand: 'left' },
+  'player-changed': { kind: 'player-changed', player: 'p1', name: 'Lina' },
+  'player-rested': { kind: 'player-rested', player: 'p1' },
+  'player-returned': { kind: 'player-returned', player: 'p1' },
+  'drill-written': {
+    kind: 'drill-written',
+    drill: {
+      ...{ id: 'd1', family: 'volleys', rule: 'in-total', size: 12, perCourt: 1 },
+      shots: [{ role: 0, stroke: 'volley' }],
+      roles: [
+        { start: place, recover: place },
+        { start: place, recover: place },
+      ],
+      markers: [{ at: place, use: 'lane' }],
+      text: { name: 'Twelve', intention: '', cue: '', roles: ['', ''] },
+    },
+  },
+  'drill-dropped': { kind: 'drill-dropped', drill: 'd1' },
+  'drill-switched': { kind: 'drill-switched', drill: 'd1', on: false },
+  'block-kept': { kind: 'block-kept', block: 'b1', name: 'Monday', plan: emptyPlan },
+  'block-dropped': { kind: 'block-dropped', block: 'b1' },
+  'wish-set': { kind: 'wish-set', a: 'p1', b: 'p2', wish: 'together' },
+  'squad-set': { kind: 'squad-set', size: 'middle', courts: 2, units: 'feet' },
+  'practice-opened': { kind: 'practice-opened', practice: PRACTICE, date: '2026-03-02' },
+  'player-came': { kind: 'player-came', practice: PRACTICE, player: 'p1' },
+  'player-left': { kind: 'player-left', practice: PRACTICE, player: 'p1' },
+  'block-planned': { kind: 'block-planned', practice: PRACTICE, plan: emptyPlan },
+  'tempo-checked': { kind: 'tempo-checked', practice: PRACTICE, drill: 'd1', seconds: 1.42 },
+  'refeed-checked': { kind: 'refeed-checked', practice: PRACTICE, drill: 'd1', seconds: 4.8 },
+  'round-set': {
+    ...{ kind: 'round-set', ...round, ordinal: 0, terms: termsWith(), seconds: 120 },
+    pairs: [{ letter: 'A', players: ['p1', 'p2'] }],
+  },
+  'clock-started': { kind: 'clock-started', ...round },
+  'clock-paused': { kind: 'clock-paused', ...round },
+  'clock-resumed': { kind: 'clock-resumed', ...round },
+  'clock-extended': { kind: 'clock-extended', ...round, seconds: 30 },
+  'clock-stopped': { kind: 'clock-stopped', ...round },
+  'clock-doubted': { kind: 'clock-doubted', ...round, seconds: -3600 },
+  mark: { kind: 'mark', ...round, pair: 'A', player: 'p1', second: 12.5 },
+  'mark-taken-back': { kind: 'mark-taken-back', ...round, mark: ID },
+  'mark-judged': { kind: 'mark-judged', ...round, mark: ID, counts: true },
+  'tally-corrected': { kind: 'tally-corrected', ...round, pair: 'A', by: -2 },
+  'set-showing': { kind: 'set-showing', ...round, pair: 'A', shots: 7 },
+  'best-run': { kind: 'best-run', ...round, pair: 'A', shots: 9 },
+  'round-settled': { kind: 'round-settled', ...round },
+  'round-skipped': { kind: 'round-skipped', ...round },
+  'practice-closed': { kind: 'practice-closed', practice: PRACTICE },
+  'practice-reopened': { kind: 'practice-reopened', practice: PRACTICE },
+};
+const everySaying = Object.values(sayings) as Saying[];
+const made = (saying: Saying) => makeEntry(saying, ID, MORNING);
+const wrong = (kind: Kind, fields: object) => ({ ...made(sayings[kind]), ...fields });
+
+describe('an entry of this version', () => {
+  test.each(everySaying)('of the kind $kind is read as it was made', (saying) => {
+    const entry = made(saying);
+    expect(entry).toEqual({ ...saying, id: ID, at: MORNING });
+    expect(readEntry(JSON.parse(JSON.stringify(entry)))).toEqual({ as: 'entry', entry });
+    expect(isKnown(entry)).toBe(true);
+  });
+
+  test.each(everySaying)('of the kind $kind never does without a field it needs', (saying) => {
+    const entry: Record<string, unknown> = made(saying);
+    const optional = new Set(['level', 'hand', 'player', 'name', 'courts']);
+    const must = Object.keys(entry).filter(
+      (field) =>
+        !(optional.has(field) && readEntry({ ...entry, [field]: undefined }).as === 'entry'),
+    );
+    expect(must.length).toBeGreaterThanOrEqual(4);
+    for (const field of must) {
+      const { [field]: _, ...rest } = entry;
+      expect(readEntry(rest)).toEqual({ as: 'hurt', path: field });
+    }
+  });
+
+  test('keeps a field that a later version added', () => {
+    const entry = wrong('mark', { weather: { wind: 3 } });
+    expect(readEntry(entry)).toEqual({ as: 'entry', entry });
+    const deep = wrong('block-planned', { plan: { ...emptyPlan, music: ['drum'] } });
+    expect(readEntry(deep)).toEqual({ as: 'entry', entry: deep });
+  });
+
+  test('made wrongly fails loudly, naming its kind and field', () => {
+    const make = (saying: object, id = ID, at = MORNING) => makeEntry(saying as Saying, id, at);
+    expect(() => make({ ...sayings.mark, second: -1 })).toThrow(
+      new TypeError('a mark was made wrongly at second'),
+    );
+    expect(() =>
+      make({ ...sayings['round-set'], pairs: [{ letter: 'A', players: ['p1'] }] }),
+    ).toThrow(new TypeError('a round-set was made wrongly at pairs.0.players'));
+    expect(() => make(sayings.mark, 'not-a-stamp')).toThrow('at id');
+    expect(() => make(sayings.mark, ID, Number.NaN)).toThrow('at at');
+    expect(() => make({ kind: 'spot-look' })).toThrow('at kind');
+  });
+});
+
+describe('an entry of a kind that is not known', () => {
+  const foreign = {
+    zeal: [1, { deep: null }],
+    kind: 'spot-look',
+    at: MORNING,
+    id: ID,
+    practice: PRACTICE,
+    held: true,
+  };
+
+  test('is kept untouched to the last field, in their order', () => {
+    const reading = readEntry(foreign);
+    expect(reading).toEqual({ as: 'unknown', entry: foreign });
+    expect(reading.as === 'unknown' && JSON.stringify(reading.entry)).toBe(JSON.stringify(foreign));
+    expect(reading.as === 'unknown' && isKnown(reading.entry)).toBe(false);
+  });
+
+  test('is kept whatever else stands in it', () => {
+    fc.assert(
+      fc.property(fc.dictionary(fc.string(), fc.jsonValue()), (fields) => {
+        const record = JSON.parse(JSON.stringify({ ...fields, ...foreign }));
+        const reading = readEntry(record);
+        expect(reading.as).toBe('unknown');
+        expect(reading.as === 'unknown' && JSON.stringify(reading.entry)).toBe(
+          JSON.stringify(record),
+        );
+      }),
+    );
+  });
+
+  test('may be named like something that every object has', () => {
+    for (const kind of ['constructor', 'toString', '__proto__', 'hasOwnProperty']) {
+      expect(readEntry({ ...foreign, kind }).as).toBe('unknown');
+    }
+  });
+
+  test('is hurt where even its stamp, time or practice is', () => {
+    expect(readEntry({ ...foreign, id: 'x' })).toEqual({ as: 'hurt', path: 'id' });
+    expect(readEntry({ ...foreign, at: '5' })).toEqual({ as: 'hurt', path: 'at' });
+    expect(readEntry({ ...foreign, practice: 5 })).toEqual({ as: 'hurt', path: 'practice' });
+    expect(readEntry({ ...foreign, kind: '' })).toEqual({ as: 'hurt', path: 'kind' });
+  });
+});
+
+describe('a record that is hurt', () => {
+  const hurt: [record: unknown, path: string][] = [
+    [undefined, 'record'],
+    [null, 'record'],
+    ['mark', 'record'],
+    [[], 'record'],
+    [{}, 'kind'],
+    [wrong('mark', { second: '12' }), 'second'],
+    [wrong('mark', { second: Infinity }), 'second'],
+    [wrong('mark', { pair: 'M' }), 'pair'],
+    [wrong('mark', { round: '' }), 'round'],
+    [wrong('mark', { practice: 'x'.repeat(41) }), 'practice'],
+    [wrong('mark', { id: `${ID}!` }), 'id'],
+    [wrong('mark', { at: -1 }), 'at'],
+    [wrong('mark', { at: 4_102_444_800_001 }), 'at'],
+    [wrong('mark-judged', { counts: 'yes' }), 'counts'],
+    [wrong('mark-taken-back', { mark: 'the last' }), 'mark'],
+    [wrong('tally-corrected', { by: 0.5 }), 'by'],
+    [wrong('player-added', { name: '' }), 'name'],
+    [wrong('player-added', { name: 'x'.repeat(10_000) }), 'name'],
+    [wrong('player-added', { level: 11 }), 'level'],
+    [wrong('player-added', { hand: 'both' }), 'hand'],
+    [wrong('drill-switched', { on: 'yes' }), 'on'],
+    [wrong('wish-set', { wish: 'apart?' }), 'wish'],
+    [wrong('wish-set', { b: 'p1' }), 'b'],
+    [wrong('squad-set', { size: 'tiny' }), 'size'],
+    [wrong('squad-set', { courts: 0 }), 'courts'],
+    [wrong('squad-set', { courts: 13 }), 'courts'],
+    [wrong('squad-set', { units: 'yards' }), 'units'],
+    [wrong('practice-opened', { date: '2.3.2026' }), 'date'],
+    [wrong('practice-opened', { date: '2026-02-30' }), 'date'],
+    [wrong('practice-opened', { date: '2026-13-01' }), 'date'],
+    [wrong('practice-opened', { date: '0000-01-01' }), 'date'],
+    [wrong('round-set', { seconds: 29 }), 'seconds'],
+    [wrong('round-set', { pairs: [] }), 'pairs'],
+    [wrong('round-set', { waiting: [{ letter: 'B', players: ['p3'] }] }), 'waiting.0.players'],
+    [wrong('round-set', { terms: termsWith({ size: 0 }) }), 'terms.size'],
+    [wrong('block-planned', { plan: { ...emptyPlan, steps: [{}] } }), 'plan.steps.0.drill'],
+    [wrong('tempo-checked', { seconds: 0 }), 'seconds'],
+    [wrong('refeed-checked', { seconds: 121 }), 'seconds'],
+    [
+      wrong('drill-written', { drill: { ...sayings['drill-written'].drill, rule: 'sequence' } }),
+      'drill',
+    ],
+  ];
+
+  test.each(hurt)('%# tells the path of its first wrong field', (record, path) => {
+    expect(readEntry(record)).toEqual({ as: 'hurt', path });
+  });
+
+  test('stamped beyond the year 2100 is refused, or no later stamp could be made', () => {
+    for (const time of [4_102_444_800_001, 36 ** 9 - 1]) {
+      const id = nextStamp('', time, 'writer-one');
+      expect(readEntry(wrong('mark', { id }))).toEqual({ as: 'hurt', path: 'id' });
+    }
+  });
+
+  test('is never thrown at, whatever it is', () => {
+    fc.assert(
+      fc.property(fc.anything({ withBigInt: true, withNullPrototype: true }), (record) => {
+        expect(readEntry(record).as).toBe('hurt');
+      }),
+    );
+  });
+
+  test('with one field of a known kind replaced by anything is read or hurt, never unknown', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...everySaying), fc.nat(), fc.anything(), (saying, at, value) => {
+        const entry: Entry = made(saying);
+        const fields = Object.keys(entry).filter((field) => field !== 'kind');
+        const field = fields[at % fields.length]!;
+        expect(readEntry({ ...entry, [field]: value }).as).not.toBe('unknown');
+      }),
+    );
+  });
+});
