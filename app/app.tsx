@@ -4,7 +4,7 @@ import { currentRound, isRunning } from './actions.ts';
 import { CourtScreen } from './court/court-screen.tsx';
 import { SettleScreen } from './court/settle-screen.tsx';
 import { openPractice } from './ledger.ts';
-import { later } from './parts/later.tsx';
+import { lazyScreen } from './parts/lazy.tsx';
 import { replace, route } from './route.ts';
 import { TodayScreen } from './today/today-screen.tsx';
 
@@ -12,29 +12,33 @@ import { TodayScreen } from './today/today-screen.tsx';
  * The screens of a practice come with the app; the others when they are first looked at. The court
  * screen loads nothing: it must work whatever became of the files it came with.
  */
-const Squad = later(() => import('./squad/squad-screen.tsx').then((file) => file.SquadScreen));
-const Players = later(() =>
+const Squad = lazyScreen(() => import('./squad/squad-screen.tsx').then((file) => file.SquadScreen));
+const Players = lazyScreen(() =>
   import('./player/players-screen.tsx').then((file) => file.PlayersScreen),
 );
-const Player = later(() => import('./player/player-screen.tsx').then((file) => file.PlayerScreen));
-const Week = later(() => import('./week/week-screen.tsx').then((file) => file.WeekScreen));
-const Review = later(() => import('./review/review-screen.tsx').then((file) => file.ReviewScreen));
-const Tempo = later(() => import('./tempo/tempo-screen.tsx').then((file) => file.TempoScreen));
-const Settings = later(() =>
+const Player = lazyScreen(() =>
+  import('./player/player-screen.tsx').then((file) => file.PlayerScreen),
+);
+const Week = lazyScreen(() => import('./week/week-screen.tsx').then((file) => file.WeekScreen));
+const Review = lazyScreen(() =>
+  import('./review/review-screen.tsx').then((file) => file.ReviewScreen),
+);
+const Tempo = lazyScreen(() => import('./tempo/tempo-screen.tsx').then((file) => file.TempoScreen));
+const Settings = lazyScreen(() =>
   import('./settings/settings-screen.tsx').then((file) => file.SettingsScreen),
 );
-const Pair = later(() => import('./court/pair-screen.tsx').then((file) => file.PairScreen));
-const Wall = later(() => import('./wall/wall-screen.tsx').then((file) => file.WallScreen));
-const Block = later(() => import('./today/block-screen.tsx').then((file) => file.BlockScreen));
-const Coverage = later(() =>
+const Pair = lazyScreen(() => import('./court/pair-screen.tsx').then((file) => file.PairScreen));
+const Wall = lazyScreen(() => import('./wall/wall-screen.tsx').then((file) => file.WallScreen));
+const Block = lazyScreen(() => import('./today/block-screen.tsx').then((file) => file.BlockScreen));
+const Coverage = lazyScreen(() =>
   import('./coverage/coverage-screen.tsx').then((file) => file.CoverageScreen),
 );
-const Propose = later(() =>
+const Propose = lazyScreen(() =>
   import('./propose/propose-screen.tsx').then((file) => file.ProposeScreen),
 );
-const Sheet = later(() => import('./sheet/sheet-screen.tsx').then((file) => file.SheetScreen));
-const Help = later(() => import('./help/help-screen.tsx').then((file) => file.HelpScreen));
-const Drill = later(() => import('./drill/drill-screen.tsx').then((file) => file.DrillScreen));
+const Sheet = lazyScreen(() => import('./sheet/sheet-screen.tsx').then((file) => file.SheetScreen));
+const Help = lazyScreen(() => import('./help/help-screen.tsx').then((file) => file.HelpScreen));
+const Drill = lazyScreen(() => import('./drill/drill-screen.tsx').then((file) => file.DrillScreen));
 
 /** The screens on which a running round is seen. */
 const COURT_PLACES = ['court', 'pair', 'wall'];

@@ -1,6 +1,13 @@
 import { batch, computed, effect, signal } from '@preact/signals';
 import { nanoid } from 'nanoid';
-import { type Entry, isKnown, makeEntry, readEntry, type Saying } from '../core/ledger/entry.ts';
+import {
+  type AnyEntry,
+  type Entry,
+  isKnown,
+  makeEntry,
+  readEntry,
+  type Saying,
+} from '../core/ledger/entry.ts';
 import { byId, isPractised, isStanding, join } from '../core/ledger/join.ts';
 import { foldLibrary } from '../core/ledger/library.ts';
 import { foldPractice } from '../core/ledger/practice.ts';
@@ -13,7 +20,7 @@ import { foldWishes } from '../core/ledger/wishes.ts';
 import { hornAt, isOver } from '../core/round/clock.ts';
 import { checkClock, dateOf, now, today } from './device/clock.ts';
 import { key, practiceAt } from './device/records.ts';
-import { type Hurt, type Kept, Store } from './device/store.ts';
+import { type Damaged, Store } from './device/store.ts';
 import { joinWindows, leads, tellWindows } from './device/windows.ts';
 
 /**
@@ -28,8 +35,8 @@ let last = '';
 
 let store: Store;
 
-const standing = signal<readonly Kept[]>([]);
-const practised = signal<readonly Kept[]>([]);
+const standing = signal<readonly AnyEntry[]>([]);
+const practised = signal<readonly AnyEntry[]>([]);
 
 /** Whether what is on the disk is shown; until then a phone has not answered, or refuses. */
 export const isRead = signal(false);
@@ -41,10 +48,10 @@ export const unsaved = signal<ReadonlySet<string>>(new Set());
 export type Trouble = 'full' | 'refused' | 'slow';
 export const trouble = signal<Trouble | undefined>(undefined);
 
-const looseHurt = signal<readonly Hurt[]>([]);
-const packHurt = signal<readonly Hurt[]>([]);
+const looseDamaged = signal<readonly Damaged[]>([]);
+const packDamaged = signal<readonly Damaged[]>([]);
 /** Stored records that cannot be read. */
-export const hurt = computed(() => [...looseHurt.value, ...packHurt.value]);
+export const damaged = computed(() => [...looseDamaged.value, ...packDamaged.value]);
 
 /** Summaries of packed practices, oldest first; undefined until they were read. */
 export const history = signal<readonly Summary[] | undefined>(undefined);
@@ -117,7 +124,7 @@ export function append(...sayings: Saying[]): Entry[] {
 }
 
 /** Takes entries into what is shown. */
-function show(entries: readonly Kept[]): void {
+function show(entries: readonly AnyEntry[]): void {
   for (const { id } of entries) if (id > last) last = id;
   batch(() => {
     const more = entries.filter(isPractised);
@@ -128,20 +135,20 @@ function show(entries: readonly Kept[]): void {
 }
 
 /** New entries nearly always come last, where no sorting is needed. */
-function inOrder(before: readonly Kept[], more: readonly Kept[]): readonly Kept[] {
+function inOrder(before: readonly AnyEntry[], more: readonly AnyEntry[]): readonly AnyEntry[] {
   const end = before.at(-1);
   const first = more[0];
   return !end || (first && byId(end, first) < 0) ? [...before, ...more] : join(before, more);
 }
 
 /** Entries to be written, in the order of their making. */
-const queue: Kept[] = [];
+const queue: AnyEntry[] = [];
 let wantsReading = true;
 let saving: Promise<void> | undefined;
 let retry: ReturnType<typeof setTimeout> | undefined;
 
 /** Puts entries into the queue of those to be saved. */
-function keep(entries: readonly Kept[]): void {
+function keep(entries: readonly AnyEntry[]): void {
   unsaved.value = new Set([...unsaved.value, ...entries.map(({ id }) => id)]);
   queue.push(...entries);
   void save();
@@ -201,7 +208,7 @@ async function read(): Promise<void> {
   wantsReading = false;
   const there = new Set([...opened.standing, ...opened.practised].map(({ id }) => id));
   const gone = saved.filter(({ id }) => !there.has(id));
-  const isPacked = (entry: Kept) => isPractised(entry) && opened.packed.has(entry.practice);
+  const isPacked = (entry: AnyEntry) => isPractised(entry) && opened.packed.has(entry.practice);
   const away = new Set(gone.filter(isPacked).map(({ id }) => id));
   const lost = gone.filter((entry) => !isPacked(entry));
   const mended = new Set(lost.map(key.entry));
@@ -211,7 +218,7 @@ async function read(): Promise<void> {
       opened.practised,
       practised.value.filter(({ id }) => !away.has(id)),
     );
-    looseHurt.value = opened.hurt.filter((each) => !mended.has(each.key));
+    looseDamaged.value = opened.damaged.filter((each) => !mended.has(each.key));
     for (const id of there) if (id > last) last = id;
     isRead.value = true;
     if (lost.length > 0) keep(lost);
@@ -219,10 +226,10 @@ async function read(): Promise<void> {
   });
 }
 
-const practicesOf = (entries: readonly Kept[]): Set<string> =>
+const practicesOf = (entries: readonly AnyEntry[]): Set<string> =>
   new Set(entries.filter(isPractised).map((entry) => entry.practice));
 
-/** A practice whose opening was hurt or lost is opened again, or nothing of it could be shown. */
+/** A practice whose opening was damaged or lost is opened again, or nothing of it could be shown. */
 function openAnew(packed: ReadonlySet<string>): void {
   for (const id of practicesOf(practised.value)) {
     const own = practised.value.filter((entry) => entry.practice === id);
@@ -250,7 +257,7 @@ function hear(told: unknown): void {
   const shown = new Set([...standing.value, ...practised.value].map(({ id }) => id));
   const fresh = entries.flatMap((entry) => {
     const reading = readEntry(entry);
-    return reading.as !== 'hurt' && !shown.has(reading.entry.id) ? [reading.entry] : [];
+    return reading.as !== 'damaged' && !shown.has(reading.entry.id) ? [reading.entry] : [];
   });
   // Whoever found that the phone's clock was set counts by the new one from here on.
   if (fresh.some(({ kind }) => kind === 'clock-doubted')) checkClock();
@@ -320,15 +327,15 @@ export async function readHistory(): Promise<void> {
 
 async function readSummaries(): Promise<void> {
   const summaries: Summary[] = [];
-  const found: Hurt[] = [];
+  const found: Damaged[] = [];
   for await (const portion of store.history(now())) {
     summaries.push(...portion.summaries);
-    found.push(...portion.hurt);
+    found.push(...portion.damaged);
     await breathe();
   }
   batch(() => {
     history.value = inDateOrder(summaries);
-    packHurt.value = found;
+    packDamaged.value = found;
   });
 }
 
@@ -348,9 +355,9 @@ export async function lookOver(): Promise<void> {
   const looked = new Map(some.map((practice) => [practice, keys.get(practice) ?? []]));
   for await (const portion of store.look(looked, now())) {
     batch(() => {
-      const known = new Set(packHurt.value.map((each) => each.key));
-      const more = portion.hurt.filter((each) => !known.has(each.key));
-      if (more.length > 0) packHurt.value = [...packHurt.value, ...more];
+      const known = new Set(packDamaged.value.map((each) => each.key));
+      const more = portion.damaged.filter((each) => !known.has(each.key));
+      if (more.length > 0) packDamaged.value = [...packDamaged.value, ...more];
       for (const summary of portion.summaries) {
         const shown = history.value?.find(({ practice }) => practice === summary.practice);
         if (history.value && !saysAll(shown, summary)) {
@@ -396,16 +403,16 @@ export const summaries = computed<readonly Summary[]>(() => {
   return current ? [...past, summarise(current, now())] : past;
 });
 
-/** What the hurt records belong to: a practice with its date where that is known, or the squad. */
-export interface HurtPlace {
+/** What the damaged records belong to: a practice with its date where that is known, or the squad. */
+export interface DamagedPlace {
   practice?: string;
   date?: string;
   records: number;
 }
 
-export const hurtPlaces = computed<HurtPlace[]>(() => {
-  const places = new Map<string | undefined, HurtPlace>();
-  for (const each of hurt.value) {
+export const damagedPlaces = computed<DamagedPlace[]>(() => {
+  const places = new Map<string | undefined, DamagedPlace>();
+  for (const each of damaged.value) {
     const practice = practiceAt(each.key);
     const place = places.get(practice) ?? { records: 0 };
     const date = place.date ?? (practice && dateOfPractice(practice));
@@ -425,22 +432,22 @@ function dateOfPractice(id: string): string | undefined {
   return history.value?.find(({ practice }) => practice === id)?.date;
 }
 
-/** Removes hurt records from this phone, once they were handed over or are not missed. */
-export async function forgetHurt(): Promise<void> {
-  await store.forget(hurt.value);
-  packHurt.value = [];
+/** Removes damaged records from this phone, once they were handed over or are not missed. */
+export async function removeDamaged(): Promise<void> {
+  await store.forget(damaged.value);
+  packDamaged.value = [];
   readAgain();
   await saving;
 }
 
 /** The practice of now with all that its names and drills need, as far as it is shown. */
-export const practiceEntries = (): readonly Kept[] => [
+export const practiceEntries = (): readonly AnyEntry[] => [
   ...standing.value,
   ...practised.value.filter((entry) => entry.practice === practice.value?.id),
 ];
 
 /** Every entry there is, in portions, those that are not saved yet too. */
-export async function* allEntries(): AsyncGenerator<readonly Kept[]> {
+export async function* allEntries(): AsyncGenerator<readonly AnyEntry[]> {
   yield [...standing.value, ...practised.value];
   for await (const packs of store.packs()) {
     for (const { entries } of packs) yield entries;
@@ -456,11 +463,11 @@ export async function* allEntries(): AsyncGenerator<readonly Kept[]> {
  * @returns how many entries were new here
  */
 export async function takeIn(
-  standers: readonly Kept[],
-  practices: ReadonlyMap<string, readonly Kept[]>,
+  standers: readonly AnyEntry[],
+  practices: ReadonlyMap<string, readonly AnyEntry[]>,
 ): Promise<number> {
   await save();
-  const goesOn = (entries: readonly Kept[]) => {
+  const goesOn = (entries: readonly AnyEntry[]) => {
     const folded = foldPractice(entries.filter(isKnown).filter(isPractised));
     return !openPractice.value && folded?.date === today() && !folded.closed;
   };

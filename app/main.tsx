@@ -2,10 +2,10 @@ import { effect, untracked } from '@preact/signals';
 import { render } from 'preact';
 import { currentRound, isRunning } from './actions.ts';
 import { App } from './app.tsx';
-import { doubtRound, doubtStored } from './court/doubt.ts';
+import { noteJump, noteStoredJump } from './court/clock-jump.ts';
 import { onJump, watchClock } from './device/clock.ts';
 import { listenForInstall } from './device/install.ts';
-import { askToKeep } from './device/keep.ts';
+import { askToPersist } from './device/persist.ts';
 import { prefs } from './device/prefs.ts';
 import { leads } from './device/windows.ts';
 import { followWorker, outOfDate, registerWorker } from './device/worker.ts';
@@ -62,10 +62,10 @@ function followTheme(): void {
 
 /** A phone whose clock is set in mid-round, or was set back while the app was gone, is found out. */
 function followClock(): void {
-  onJump(doubtRound);
+  onJump(noteJump);
   watchClock();
   effect(() => {
-    if (isRead.value) untracked(doubtStored);
+    if (isRead.value) untracked(noteStoredJump);
   });
 }
 
@@ -99,7 +99,7 @@ function keepLedger(): void {
     const practised = closed || rounds?.some(({ settled }) => settled);
     if (asked || !(practised || (history.value?.length ?? 0) > 0)) return;
     asked = true;
-    void askToKeep();
+    void askToPersist();
   });
   addEventListener('beforeunload', (event) => {
     if (unsaved.value.size > 0) event.preventDefault();

@@ -3,14 +3,14 @@ import { currentPlan, currentRound } from '../actions.ts';
 import { openPractice } from '../ledger.ts';
 import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
-import { laterPart } from '../parts/later-part.tsx';
+import { lazyPart } from '../parts/lazy.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { go } from '../route.ts';
 import { words } from '../words/words.ts';
 import { BeforeRound } from './before-round.tsx';
 import { RunningRound } from './running-round.tsx';
 
-const BlockSummary = laterPart(() =>
+const BlockSummary = lazyPart(() =>
   import('./block-summary.tsx').then((file) => file.BlockSummary),
 );
 

@@ -14,8 +14,8 @@ import { replace, stay } from '../route.ts';
 import { words } from '../words/words.ts';
 import { attend } from './attend.ts';
 import { resumeRound, startRound } from './clock-deeds.ts';
-import { countOn, placesOf, shownTallies, takeBackOn } from './places.ts';
 import { roundState } from './round-state.ts';
+import { countOn, shownTallies, sidesOf, takeBackOn } from './sides.ts';
 import { Tiles } from './tiles.tsx';
 import { useClock } from './use-clock.ts';
 import { leavesFocus, useKeys } from './use-keys.ts';
@@ -41,10 +41,10 @@ function Playing({ letter, round, clock }: { letter: string; round: OpenRound; c
   const { digits, sign, over } = useClock(clock, attend);
   const tallies = shownTallies(round, letter);
   useKeys(
-    tallies.flatMap((tally) => placesOf(round, tally)),
+    tallies.flatMap((tally) => sidesOf(round, tally)),
     (deed) => {
-      if (deed.do === 'count') countOn(round, deed.place);
-      else if (deed.do === 'take-back') takeBackOn(round, deed.place);
+      if (deed.do === 'count') countOn(round, deed.side);
+      else if (deed.do === 'take-back') takeBackOn(round, deed.side);
     },
   );
   return (

@@ -13,8 +13,8 @@ import { words } from '../words/words.ts';
 import { attend } from './attend.ts';
 import { giveMoreTime, pauseRound, resumeRound, stopRound } from './clock-deeds.ts';
 import { OtherScreens } from './other-screens.tsx';
-import { countOn, placesOf, shownTallies, takeBackOn } from './places.ts';
 import { roundState } from './round-state.ts';
+import { countOn, shownTallies, sidesOf, takeBackOn } from './sides.ts';
 import { Tiles } from './tiles.tsx';
 import { useClock } from './use-clock.ts';
 import { leavesFocus, useKeys } from './use-keys.ts';
@@ -33,10 +33,10 @@ export function RunningRound({ round, clock }: { round: OpenRound; clock: Clock 
     return () => removeEventListener('click', unlockSound);
   }, []);
   useKeys(
-    shownTallies(round).flatMap((tally) => placesOf(round, tally)),
+    shownTallies(round).flatMap((tally) => sidesOf(round, tally)),
     (deed) => {
-      if (deed.do === 'count') countOn(round, deed.place);
-      else if (deed.do === 'take-back') takeBackOn(round, deed.place);
+      if (deed.do === 'count') countOn(round, deed.side);
+      else if (deed.do === 'take-back') takeBackOn(round, deed.side);
       else if (paused) resumeRound(round);
       else if (!over) pauseRound(round);
     },

@@ -6,7 +6,7 @@ import { setRound } from '../coming-round.ts';
 import { now } from '../device/clock.ts';
 import { openPractice } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
-import { laterPart } from '../parts/later-part.tsx';
+import { lazyPart } from '../parts/lazy.tsx';
 import { Letter } from '../parts/letter.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { namesOf } from '../parts/names.ts';
@@ -16,7 +16,7 @@ import { drillName } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';
 import './settle.css';
 
-const SizeOff = laterPart(() => import('./size-off.tsx').then((file) => file.SizeOff));
+const SizeOff = lazyPart(() => import('./size-off.tsx').then((file) => file.SizeOff));
 
 /** The short step after the horn, in which counts are put right; open until the practice closes. */
 export function SettleScreen({ round: id }: { round: string | undefined }) {

@@ -1,4 +1,3 @@
-import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import { restingIn } from '../../core/figures/counted.ts';
 import { pairUsual } from '../../core/figures/usual.ts';
@@ -9,17 +8,18 @@ import { prefs } from '../device/prefs.ts';
 import { history, unsaved } from '../ledger.ts';
 import { Letter } from '../parts/letter.tsx';
 import { namesOf, playerName } from '../parts/names.ts';
+import { onTouch } from '../parts/on-touch.ts';
 import { words } from '../words/words.ts';
 import { keyOf } from './keys.ts';
 import {
   countOn,
   isSplit,
-  type Place,
-  placesOf,
+  marksOn,
+  type Side,
   shownTallies,
-  standingMarks,
+  sidesOf,
   takeBackOn,
-} from './places.ts';
+} from './sides.ts';
 import { keysUsed } from './use-keys.ts';
 import './tiles.css';
 
@@ -38,7 +38,7 @@ export function Tiles({
   only?: string | undefined;
 }) {
   const tallies = shownTallies(round, only);
-  const places = tallies.flatMap((tally) => placesOf(round, tally));
+  const sides = tallies.flatMap((tally) => sidesOf(round, tally));
   return (
     <div
       class="tiles"
@@ -48,14 +48,14 @@ export function Tiles({
     >
       {tallies.map((tally) => (
         <section key={tally.pair.letter} class="tile-pair" aria-label={namesOf(tally.pair.players)}>
-          {placesOf(round, tally).map((place) => (
+          {sidesOf(round, tally).map((side) => (
             <Tile
-              key={place.player}
+              key={side.player}
               round={round}
               clock={clock}
               tally={tally}
-              place={place}
-              byKey={prefs.value.keys ? keyOf(places, place) : undefined}
+              side={side}
+              byKey={prefs.value.keys ? keyOf(sides, side) : undefined}
             />
           ))}
         </section>
@@ -68,22 +68,22 @@ function Tile({
   round,
   clock,
   tally,
-  place,
+  side,
   byKey,
 }: {
   round: OpenRound;
   clock: Clock;
   tally: Tally;
-  place: Place;
+  side: Side;
   byKey: string | undefined;
 }) {
   const t = words.value.court;
   const { letter, players } = tally.pair;
-  const { player } = place;
+  const { player } = side;
   const own = player === undefined ? players : [player];
   const names = namesOf(own);
   const sets = player === undefined ? tally.sets : (tally.byPlayer?.[player] ?? 0);
-  const marks = standingMarks(round, place);
+  const marks = marksOn(round, side);
   const usual = useUsual(round, clock, tally);
   // What stood when the tile was drawn first was not struck just now.
   const [before] = useState(marks.length);
@@ -94,7 +94,7 @@ function Tile({
           type="button"
           class="tile-count"
           aria-keyshortcuts={byKey}
-          {...onTouch(() => countOn(round, place))}
+          {...onTouch(() => countOn(round, side))}
         >
           <span class="tile-names">
             {player === undefined || player === players[0] ? <Letter letter={letter} /> : null}
@@ -129,7 +129,7 @@ function Tile({
           class="tile-back"
           aria-label={t.takeBackOf(names)}
           disabled={marks.length === 0}
-          onClick={() => takeBackOn(round, place)}
+          onClick={() => takeBackOn(round, side)}
         >
           <Saved marks={marks} />
           <span>{t.takeBack}</span>
@@ -179,20 +179,3 @@ function useUsual(round: OpenRound, clock: Clock, { pair }: Tally): number | und
     [past, terms.drill, seconds, pair.letter],
   );
 }
-
-/**
- * Counts every finger as it comes down: where two fingers overlap there are two pointerdowns and no
- * click at all. A keyboard or a screen reader has no pointer; its click has no detail.
- */
-const onTouch = (act: () => void): JSX.IntrinsicElements['button'] => ({
-  onPointerDown: (event) => {
-    if (event.button === 0) act();
-  },
-  onClick: (event) => {
-    if (event.detail === 0) act();
-  },
-  onKeyDown: (event) => {
-    if (event.repeat) event.preventDefault(); // A key that is held down counts once.
-  },
-  onContextMenu: (event) => event.preventDefault(),
-});

@@ -2,7 +2,7 @@ import { signal } from '@preact/signals';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { prefs } from '../device/prefs.ts';
 import { type Deed, deedOf } from './keys.ts';
-import type { Place } from './places.ts';
+import type { Side } from './sides.ts';
 
 /** Whether a key has done something at the court: from then on tiles show theirs. */
 export const keysUsed = signal(false);
@@ -11,14 +11,14 @@ const FIELDS = 'input:not([type=checkbox], [type=radio]), textarea, select, [con
 const CONTROLS = 'button, a, input, summary';
 
 /** Lets a keyboard or a clicker work these tiles and the clock, whatever has the focus. */
-export function useKeys(places: readonly Place[], act: (deed: Deed) => void): void {
-  const latest = useRef({ places, act });
-  latest.current = { places, act };
+export function useKeys(sides: readonly Side[], act: (deed: Deed) => void): void {
+  const latest = useRef({ sides, act });
+  latest.current = { sides, act };
   // Before the screen is seen: whoever sees it may press.
   useLayoutEffect(() => {
     const down = (event: KeyboardEvent) => {
       if (!prefs.value.keys || event.defaultPrevented || isIn(FIELDS, event)) return;
-      const deed = deedOf(event, latest.current.places);
+      const deed = deedOf(event, latest.current.sides);
       // On a control that was gone to by keyboard, the space bar works that control.
       if (!deed || (deed.do === 'clock' && isIn(CONTROLS, event))) return;
       event.preventDefault();

@@ -1,5 +1,5 @@
 import { endingLine, entryLine, headingLine } from '../../core/exchange/backup.ts';
-import type { Kept } from './records.ts';
+import type { AnyEntry } from '../../core/ledger/entry.ts';
 
 /** Text of so many characters still goes through every phone's share sheet, and is read by people. */
 const PLAIN = 5_000_000;
@@ -9,7 +9,7 @@ const PLAIN = 5_000_000;
  * that goes out as a download, for share sheets take texts and refuse what is packed.
  */
 export async function makeBackup(
-  portions: AsyncIterable<readonly Kept[]>,
+  portions: AsyncIterable<readonly AnyEntry[]>,
   name: string,
 ): Promise<{ file: File; entries: number }> {
   const parts: string[] = [headingLine()];
@@ -27,7 +27,7 @@ export async function makeBackup(
 }
 
 /** A file of one practice, at once: a share sheet opens for nothing but a tap. */
-export const practiceFile = (entries: readonly Kept[], name: string): File =>
+export const practiceFile = (entries: readonly AnyEntry[], name: string): File =>
   textFile([headingLine(), ...entries.map(entryLine), endingLine(entries.length)], name);
 
 /** Phones share texts; a name that ends in .json many refuse. */

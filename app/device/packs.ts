@@ -1,12 +1,11 @@
-import { isKnown, readEntry } from '../../core/ledger/entry.ts';
+import { type AnyEntry, isKnown, readEntry } from '../../core/ledger/entry.ts';
 import { byId, isPractised, join } from '../../core/ledger/join.ts';
 import { foldPractice } from '../../core/ledger/practice.ts';
 import { isSummary, saysAll } from '../../core/ledger/stored-summary.ts';
 import { type Summary, summarise } from '../../core/ledger/summary.ts';
 import {
+  type Damaged,
   entriesOf,
-  type Hurt,
-  type Kept,
   key,
   putRecord,
   type Row,
@@ -24,7 +23,7 @@ import {
 /** A packed practice, as far as it can be read. */
 export interface Pack {
   /** Sorted by id. */
-  entries: Kept[];
+  entries: AnyEntry[];
   /** The record as it lies. */
   record: unknown;
   /** The first place in it that is wrong; left out where the whole was read. */
@@ -45,10 +44,10 @@ export function readPack(record: unknown, practice: string): Pack {
   const pack: Pack = { entries: [], record };
   for (const [place, item] of list.entries()) {
     const reading = readEntry(item);
-    if (reading.as !== 'hurt' && reading.entry.practice === practice) {
+    if (reading.as !== 'damaged' && reading.entry.practice === practice) {
       pack.entries.push(reading.entry);
     } else {
-      pack.path ??= `entries.${place}.${reading.as === 'hurt' ? reading.path : 'practice'}`;
+      pack.path ??= `entries.${place}.${reading.as === 'damaged' ? reading.path : 'practice'}`;
     }
   }
   pack.entries.sort(byId);
@@ -56,7 +55,7 @@ export function readPack(record: unknown, practice: string): Pack {
 }
 
 /**
- * Packs a practice, or packs it anew with what came since and with `more`. A record that is hurt
+ * Packs a practice, or packs it anew with what came since and with `more`. A record that is damaged
  * stays as it lies, or is put aside where it must make way. Undefined, and nothing written, where
  * none of the entries opened the practice.
  *
@@ -66,7 +65,7 @@ export async function packIn(
   store: IDBObjectStore,
   practice: string,
   now: number,
-  more: readonly Kept[] = [],
+  more: readonly AnyEntry[] = [],
 ): Promise<Summary | undefined> {
   const loose = entriesOf(await rowsOf(store, under(`p/${practice}/`)), []);
   const before = await packOf(store, practice);
@@ -82,7 +81,7 @@ export async function packIn(
   return summary;
 }
 
-function summaryOf(entries: readonly Kept[], now: number): Summary | undefined {
+function summaryOf(entries: readonly AnyEntry[], now: number): Summary | undefined {
   const practice = foldPractice(entries.filter(isKnown).filter(isPractised));
   return practice && summarise(practice, now);
 }
@@ -101,11 +100,11 @@ async function putAside(store: IDBObjectStore, at: string, record: unknown): Pro
 /** A packed practice that was looked at. */
 export interface Looked {
   summary?: Summary;
-  hurt: Hurt[];
+  damaged: Damaged[];
 }
 
 /**
- * Holds a practice's summary against its pack. A summary that is missing, hurt or says less is made
+ * Holds a practice's summary against its pack. A summary that is missing, damaged or says less is made
  * anew from its pack; but a summary that can be read stands for a pack that cannot.
  *
  * @param keys of its summaries, as they lie: one, where nothing is wrong
@@ -130,10 +129,10 @@ export async function lookAt(
     for (const at of keys) store.delete(at);
     putRecord(store, key.summary(summary.date, practice), summary);
   }
-  const hurt: Hurt[] = [];
-  if (path !== undefined) hurt.push({ key: key.packed(practice), path, record: pack?.record });
-  if (!summary) hurt.push(...rows.map((row) => ({ ...row, path: 'record' })));
-  return { ...(summary && { summary }), hurt };
+  const damaged: Damaged[] = [];
+  if (path !== undefined) damaged.push({ key: key.packed(practice), path, record: pack?.record });
+  if (!summary) damaged.push(...rows.map((row) => ({ ...row, path: 'record' })));
+  return { ...(summary && { summary }), damaged };
 }
 
 /** Whether a record is the summary that its key says. */

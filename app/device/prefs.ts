@@ -37,7 +37,7 @@ function stored(): unknown {
   try {
     return JSON.parse(localStorage.getItem(KEY) ?? '{}');
   } catch {
-    return {}; // Storage is refused or the text is hurt: the phone's own ways serve.
+    return {}; // Storage is refused or the text is damaged: the phone's own ways serve.
   }
 }
 

@@ -1,4 +1,4 @@
-import { type Entry, readEntry, type Unknown } from '../../core/ledger/entry.ts';
+import { type AnyEntry, readEntry } from '../../core/ledger/entry.ts';
 import { byId, isPractised } from '../../core/ledger/join.ts';
 
 /**
@@ -9,20 +9,17 @@ import { byId, isPractised } from '../../core/ledger/join.ts';
  *   p/<practice>/<entry>   an entry of a practice that is not packed yet, or came after it was
  *   c/<practice>           a packed practice: all its entries
  *   i/<date>/<practice>    its summary, which figures read
- *   h/<key>/<n>            a hurt record that had to make way, as it lay at that key
+ *   h/<key>/<n>            a damaged record that had to make way, as it lay at that key
  */
 export const key = {
-  entry: (entry: Kept) =>
+  entry: (entry: AnyEntry) =>
     isPractised(entry) ? `p/${entry.practice}/${entry.id}` : `s/${entry.id}`,
   packed: (practice: string) => `c/${practice}`,
   summary: (date: string, practice: string) => `i/${date}/${practice}`,
 };
 
-/** An entry as it is kept: of a kind that this version knows, or handed on untouched. */
-export type Kept = Entry | Unknown;
-
 /** A stored record that cannot be read, kept as it lies. */
-export interface Hurt {
+export interface Damaged {
   key: string;
   /** The field that is wrong. */
   path: string;
@@ -94,17 +91,17 @@ export function putRecord(store: IDBObjectStore, key: string, record: unknown): 
 /** What browsers give where a record's own bytes are gone or no longer make sense. */
 const READ_ERRORS = ['DataError', 'NotReadableError', 'NotFoundError', 'DataCloneError'];
 
-/** The entries of rows that hold one each, sorted by id; what cannot be read is added to `hurt`. */
-export function entriesOf(rows: readonly Row[], hurt: Hurt[]): Kept[] {
-  const entries: Kept[] = [];
+/** The entries of rows that hold one each, sorted by id; what cannot be read is added to `damaged`. */
+export function entriesOf(rows: readonly Row[], damaged: Damaged[]): AnyEntry[] {
+  const entries: AnyEntry[] = [];
   for (const row of rows) {
     const reading = readEntry(row.record);
-    const wrong = reading.as === 'hurt' ? reading.path : misplaced(reading.entry, row.key);
-    if (wrong !== undefined) hurt.push({ key: row.key, path: wrong, record: row.record });
-    else if (reading.as !== 'hurt') entries.push(reading.entry);
+    const wrong = reading.as === 'damaged' ? reading.path : misplaced(reading.entry, row.key);
+    if (wrong !== undefined) damaged.push({ key: row.key, path: wrong, record: row.record });
+    else if (reading.as !== 'damaged') entries.push(reading.entry);
   }
   return entries.sort(byId);
 }
 
 /** A record that lies at another's key was put there by something else than this app. */
-const misplaced = (entry: Kept, at: string) => (key.entry(entry) === at ? undefined : 'id');
+const misplaced = (entry: AnyEntry, at: string) => (key.entry(entry) === at ? undefined : 'id');

@@ -1,14 +1,13 @@
 import type { UseStore } from 'idb-keyval';
-import type { Entry } from '../../core/ledger/entry.ts';
+import type { AnyEntry, Entry } from '../../core/ledger/entry.ts';
 import { isPractised } from '../../core/ledger/join.ts';
 import { saysAll } from '../../core/ledger/stored-summary.ts';
 import type { Summary } from '../../core/ledger/summary.ts';
 import { durableStore } from './durable-store.ts';
 import { liesRight, lookAt, packIn, packOf, readPack } from './packs.ts';
 import {
+  type Damaged,
   entriesOf,
-  type Hurt,
-  type Kept,
   key,
   practiceAt,
   putRecord,
@@ -20,9 +19,9 @@ import {
 
 export interface Opened {
   /** Sorted by id. */
-  standing: Kept[];
-  practised: Kept[];
-  hurt: Hurt[];
+  standing: AnyEntry[];
+  practised: AnyEntry[];
+  damaged: Damaged[];
   /** Practices, of those with entries here and those asked about, that are packed. */
   packed: ReadonlySet<string>;
 }
@@ -30,7 +29,7 @@ export interface Opened {
 /** A portion of what the history holds. */
 export interface Portion {
   summaries: Summary[];
-  hurt: Hurt[];
+  damaged: Damaged[];
 }
 
 /** Summaries, or packs, that are read in one go: a phone's screen stays alive in between. */
@@ -57,22 +56,22 @@ export class Store {
         rowsOf(store, under('p/')),
         rowsOf(store, under('h/')),
       ]);
-      const hurt: Hurt[] = aside.map((row) => ({ ...row, path: 'record' }));
+      const damaged: Damaged[] = aside.map((row) => ({ ...row, path: 'record' }));
       const opened = {
-        standing: entriesOf(standing, hurt),
-        practised: entriesOf(practised, hurt),
+        standing: entriesOf(standing, damaged),
+        practised: entriesOf(practised, damaged),
       };
       const packed = new Set<string>();
       const own = opened.practised.filter(isPractised).map((entry) => entry.practice);
       for (const practice of new Set([...own, ...practices])) {
         if (await isPacked(store, practice)) packed.add(practice);
       }
-      return { ...opened, hurt, packed };
+      return { ...opened, damaged, packed };
     });
   }
 
   /** Saves entries; resolves once they are on the disk. The same entry twice is one record. */
-  async save(entries: readonly Kept[]): Promise<void> {
+  async save(entries: readonly AnyEntry[]): Promise<void> {
     await this.#use('readwrite', (store) => {
       for (const entry of entries) putRecord(store, key.entry(entry), entry);
     });
@@ -94,17 +93,17 @@ export class Store {
    * @returns how many entries were new
    */
   async take(
-    standing: readonly Kept[],
-    practices: ReadonlyMap<string, readonly Kept[]>,
-    staysOpen: (entries: readonly Kept[]) => boolean,
+    standing: readonly AnyEntry[],
+    practices: ReadonlyMap<string, readonly AnyEntry[]>,
+    staysOpen: (entries: readonly AnyEntry[]) => boolean,
     now: number,
   ): Promise<number> {
     return this.#useLong('readwrite', async (store) => {
-      const isNew = (there: readonly Kept[]) => {
+      const isNew = (there: readonly AnyEntry[]) => {
         const ids = new Set(there.map((entry) => entry.id));
-        return (entry: Kept) => !ids.has(entry.id);
+        return (entry: AnyEntry) => !ids.has(entry.id);
       };
-      const put = (entries: readonly Kept[]) => {
+      const put = (entries: readonly AnyEntry[]) => {
         for (const entry of entries) putRecord(store, key.entry(entry), entry);
       };
       const before = entriesOf(await rowsOf(store, under('s/')), []);
@@ -139,7 +138,7 @@ export class Store {
     });
   }
 
-  /** Summaries of the packed practices, in portions and in no order; hurt ones are made anew. */
+  /** Summaries of the packed practices, in portions and in no order; damaged ones are made anew. */
   async *history(now: number): AsyncGenerator<Portion> {
     const { keys, packed } = await this.index();
     const single = [...keys.values()].flatMap((own) => (own.length === 1 ? own : [])).sort();
@@ -154,7 +153,7 @@ export class Store {
       const alone = summaries.filter(({ practice }) => !packed.has(practice));
       yield {
         summaries,
-        hurt: alone.map(({ practice }) => ({
+        damaged: alone.map(({ practice }) => ({
           key: key.packed(practice),
           path: 'record',
           record: undefined,
@@ -172,11 +171,11 @@ export class Store {
     const all = [...practices];
     for (let from = 0; from < all.length; from += FEW) {
       yield await this.#use('readwrite', async (store) => {
-        const portion: Portion = { summaries: [], hurt: [] };
+        const portion: Portion = { summaries: [], damaged: [] };
         for (const [practice, keys] of all.slice(from, from + FEW)) {
-          const { summary, hurt } = await lookAt(store, practice, keys, now);
+          const { summary, damaged } = await lookAt(store, practice, keys, now);
           if (summary) portion.summaries.push(summary);
-          portion.hurt.push(...hurt);
+          portion.damaged.push(...damaged);
         }
         return portion;
       });
@@ -209,19 +208,19 @@ export class Store {
   }
 
   /** The entries of all packed practices, a few practices at a time, as far as they can be read. */
-  async *packs(): AsyncGenerator<{ entries: Kept[]; hurt: Hurt[] }[]> {
+  async *packs(): AsyncGenerator<{ entries: AnyEntry[]; damaged: Damaged[] }[]> {
     const practices = [...(await this.index()).packed];
     for (let from = 0; from < practices.length; from += FEW) {
       const few = practices.slice(from, from + FEW);
       const packs = await this.#use('readonly', async (store) => {
-        const read: { entries: Kept[]; hurt: Hurt[] }[] = [];
+        const read: { entries: AnyEntry[]; damaged: Damaged[] }[] = [];
         for (const practice of few) {
           const pack = await packOf(store, practice);
-          const hurt =
+          const damaged =
             pack?.path === undefined
               ? []
               : [{ key: key.packed(practice), path: pack.path, record: pack.record }];
-          if (pack) read.push({ entries: pack.entries, hurt });
+          if (pack) read.push({ entries: pack.entries, damaged });
         }
         return read;
       });
@@ -229,10 +228,10 @@ export class Store {
     }
   }
 
-  /** Removes hurt records; what can be read of a hurt pack stays. */
-  async forget(hurt: readonly Hurt[]): Promise<void> {
+  /** Removes damaged records; what can be read of a damaged pack stays. */
+  async forget(damaged: readonly Damaged[]): Promise<void> {
     await this.#use('readwrite', (store) => {
-      for (const { key: at, record } of hurt) {
+      for (const { key: at, record } of damaged) {
         if (at.startsWith('c/')) {
           putRecord(store, at, { entries: readPack(record, practiceAt(at) ?? '').entries });
         } else store.delete(at);
@@ -251,4 +250,4 @@ export class Store {
 const isPacked = async (store: IDBObjectStore, practice: string): Promise<boolean> =>
   (await resultOf(store.getKey(key.packed(practice)))) !== undefined;
 
-export type { Hurt, Kept };
+export type { Damaged };

@@ -1,12 +1,12 @@
 import { currentRound, isRunning } from '../actions.ts';
 import { prefs } from '../device/prefs.ts';
 import { newVersion, takeNewVersion } from '../device/worker.ts';
-import { hurt, openPractice, unsaved } from '../ledger.ts';
+import { damaged, openPractice, unsaved } from '../ledger.ts';
 import { removeDemo } from '../settings/demo.ts';
 import { DemoState } from '../settings/demo-state.tsx';
 import { words } from '../words/words.ts';
 import { Button } from './button.tsx';
-import { hurtPlaceNames } from './hurt-places.ts';
+import { damagedPlaceNames } from './damaged-places.ts';
 import { Notice } from './notice.tsx';
 import { Trouble } from './trouble.tsx';
 
@@ -16,7 +16,9 @@ export function Messages() {
   return (
     <>
       <Trouble />
-      {hurt.value.length > 0 && <Notice>{t.hurt(hurt.value.length, hurtPlaceNames())}</Notice>}
+      {damaged.value.length > 0 && (
+        <Notice>{t.damaged(damaged.value.length, damagedPlaceNames())}</Notice>
+      )}
       {newVersion.value &&
         unsaved.value.size === 0 &&
         !isRunning(currentRound(openPractice.value)) && (

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { Standing } from '../../core/planning/assign-courts.ts';
+import type { OnCourt } from '../../core/planning/assign-courts.ts';
 import type { Pair } from '../../core/round/pair.ts';
 import { swap } from '../../core/round/pairs.ts';
 import { words } from '../words/words.ts';
@@ -8,7 +8,7 @@ import { playerName } from './names.ts';
 import './pairs.css';
 
 interface Courts {
-  playing: readonly Standing[];
+  playing: readonly OnCourt[];
   waiting: readonly Pair[];
   /** How many lanes a court has. */
   lanes: number;
@@ -81,7 +81,7 @@ export function Pairs({
   );
 }
 
-function placeOf({ court, lane }: Standing, lanes: number): string {
+function placeOf({ court, lane }: OnCourt, lanes: number): string {
   const t = words.value.courts;
   return lanes === 1 ? t.at(court) : `${t.at(court)}, ${t.lane(lane, lanes)}`;
 }

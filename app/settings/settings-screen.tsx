@@ -1,7 +1,7 @@
 import { useEffect } from 'preact/hooks';
 import { version } from '../../package.json';
 import { install, installed, installOffer } from '../device/install.ts';
-import { askToKeep, kept, readKept } from '../device/keep.ts';
+import { askToPersist, persisted, readPersisted } from '../device/persist.ts';
 import { prefs, setPrefs } from '../device/prefs.ts';
 import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
@@ -115,7 +115,7 @@ function HomeScreen() {
 
 function Keeping() {
   const t = deskWords.value.settings;
-  useEffect(() => void readKept(), []);
+  useEffect(() => void readPersisted(), []);
   return (
     <section class="part" aria-labelledby="keeping">
       <h2 id="keeping">{t.keeping}</h2>
@@ -126,9 +126,11 @@ function Keeping() {
       </ul>
       <h3>{t.space}</h3>
       <p role="status">
-        {t.kept[kept.value === undefined ? 'unknown' : kept.value ? 'yes' : 'no']}
+        {t.kept[persisted.value === undefined ? 'unknown' : persisted.value ? 'yes' : 'no']}
       </p>
-      {kept.value === false && <Button onClick={() => void askToKeep()}>{t.askToKeep}</Button>}
+      {persisted.value === false && (
+        <Button onClick={() => void askToPersist()}>{t.askToPersist}</Button>
+      )}
     </section>
   );
 }

@@ -3,13 +3,13 @@ import { makeBackup } from '../device/backup-file.ts';
 import { today } from '../device/clock.ts';
 import { type Refusal, readBackup } from '../device/read-backup.ts';
 import { type Handed, shareFile } from '../device/share.ts';
-import { allEntries, hurt, practice, takeIn } from '../ledger.ts';
+import { allEntries, damaged, practice, takeIn } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
 import { HandPractice } from '../parts/hand-practice.tsx';
 import { HandedOver } from '../parts/handed-over.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { deskWords } from '../words/desk-words.ts';
-import { HurtPart } from './hurt-part.tsx';
+import { DamagedPart } from './damaged-part.tsx';
 
 /** Everything out of this phone in one file, and such a file in. */
 export function StoragePart() {
@@ -21,7 +21,7 @@ export function StoragePart() {
       <GiveOut />
       {practice.value && <HandPractice />}
       <TakeIn />
-      <HurtPart />
+      <DamagedPart />
     </section>
   );
 }
@@ -55,7 +55,7 @@ function GiveOut() {
       <p role="status">
         {made === 'making' && t.making}
         {ready && t.made(ready.entries, Math.ceil(ready.file.size / 1000))}{' '}
-        {ready && hurt.value.length > 0 && t.withoutHurt}
+        {ready && damaged.value.length > 0 && t.withoutHurt}
       </p>
       {made === 'failed' && <Notice as="fault">{t.notMade}</Notice>}
       {ready && <HandedOver handed={handed} name={ready.file.name} />}

@@ -2,6 +2,7 @@ import { useId, useState } from 'preact/hooks';
 import type { Check } from '../../core/round/tempo.ts';
 import { Button } from '../parts/button.tsx';
 import { Notice } from '../parts/notice.tsx';
+import { onTouch } from '../parts/on-touch.ts';
 import { figureWords } from '../words/figure-words.ts';
 
 /** One thing to measure by taps: what for and how, the pad, and what came of it, to keep or to do again. */
@@ -53,18 +54,7 @@ export function CheckPart({
       {!found && (
         <>
           <p>{how}</p>
-          <button
-            type="button"
-            class="button tempo-pad"
-            onPointerDown={(event) => {
-              if (event.button === 0) tap(event);
-            }}
-            onClick={(event) => {
-              // A keyboard or a screen reader has no pointer; its click has no detail.
-              if (event.detail === 0) tap(event);
-            }}
-            onContextMenu={(event) => event.preventDefault()}
-          >
+          <button type="button" class="button tempo-pad" {...onTouch(tap)}>
             <span>{tapFor(taps.length)}</span>
             <span class="number">{t.tapped(taps.length, most)}</span>
           </button>

@@ -13,7 +13,7 @@ import { LONGEST_SECONDS, SHORTEST_SECONDS } from '../../core/round/clock.ts';
 import { currentPlan, plan as put } from '../actions.ts';
 import { append, library } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
-import { laterPart } from '../parts/later-part.tsx';
+import { lazyPart } from '../parts/lazy.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { Stepper } from '../parts/stepper.tsx';
@@ -22,7 +22,7 @@ import { textOf } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';
 import './block.css';
 
-const StepSize = laterPart(() => import('./step-size.tsx').then((file) => file.StepSize));
+const StepSize = lazyPart(() => import('./step-size.tsx').then((file) => file.StepSize));
 
 /** Drills into the block, in order, with their rounds; lengths; blocks kept by name. */
 export function BlockScreen() {
@@ -71,7 +71,7 @@ export function BlockScreen() {
           )}
         </p>
       </section>
-      <KeptBlocks plan={plan} />
+      <SavedBlocks plan={plan} />
       {families.map((family) => (
         <section key={family} class="part">
           <h2>{words.value.families[family]}</h2>
@@ -184,7 +184,7 @@ function DrillRow({ drill, plan }: { drill: Drill; plan: Plan }) {
   );
 }
 
-function KeptBlocks({ plan }: { plan: Plan }) {
+function SavedBlocks({ plan }: { plan: Plan }) {
   const t = words.value.block;
   const [name, setName] = useState('');
   const [faulty, setFaulty] = useState(false);

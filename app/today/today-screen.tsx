@@ -9,8 +9,8 @@ import {
   reopenPractice,
 } from '../actions.ts';
 import { comingRound, setRound } from '../coming-round.ts';
-import { mayBeCleared } from '../device/clears.ts';
 import { today } from '../device/clock.ts';
+import { mayBeEvicted } from '../device/eviction.ts';
 import { library, openPractice, practice, squad } from '../ledger.ts';
 import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
@@ -48,7 +48,7 @@ function FirstSteps() {
   return (
     <section class="part">
       <p>{t.noSquad}</p>
-      {mayBeCleared.value && <Notice>{t.mayBeCleared}</Notice>}
+      {mayBeEvicted.value && <Notice>{t.mayBeEvicted}</Notice>}
       <Button as="main" onClick={() => go('squad')}>
         {t.addPlayers}
       </Button>

@@ -55,7 +55,7 @@ export const desk = {
       no: 'This browser has not promised to keep the ledger when space runs short. That is normal: most promise it only to an app that is on the home screen or opened often. Nothing is lost as long as there is room.',
       unknown: 'This browser does not say whether it keeps the ledger when space runs short.',
     },
-    askToKeep: 'Ask it to promise',
+    askToPersist: 'Ask it to promise',
     demo: 'The demo',
     demoMeans:
       'An invented squad with a season of twelve weeks, to look around in. It is kept apart: your own ledger stays as it is.',
@@ -99,11 +99,11 @@ export const desk = {
       slow: () => 'the phone took too long over it.',
       unread: () => 'the phone did not let the file be read.',
     },
-    hurt: 'Hurt records',
-    hurtMeans:
+    damaged: 'Damaged records',
+    damagedMeans:
       'They can no longer be read. Hand them over to somebody who may mend them, or take a backup in; after that they can be removed.',
-    handHurt: 'Hand the hurt records over',
-    forgetHurt: 'Remove them from this phone',
+    handDamaged: 'Hand the damaged records over',
+    removeDamaged: 'Remove them from this phone',
     forgetSure: 'Remove them now?',
     about: 'This app',
     version: (version: string) => `Rally Ledger ${version}`,

@@ -56,7 +56,7 @@ export const desk: DeskWords = {
       no: 'Este navegador no ha prometido conservar el registro cuando falte espacio. Es normal: casi todos lo prometen solo a una app que está en la pantalla de inicio o se abre a menudo. No se pierde nada mientras haya sitio.',
       unknown: 'Este navegador no dice si conserva el registro cuando falta espacio.',
     },
-    askToKeep: 'Pedirle que lo prometa',
+    askToPersist: 'Pedirle que lo prometa',
     demo: 'La demo',
     demoMeans:
       'Un grupo inventado con una temporada de doce semanas, para explorar. Se guarda aparte: el registro propio queda como está.',
@@ -102,11 +102,11 @@ export const desk: DeskWords = {
       slow: () => 'el teléfono tardó demasiado con él.',
       unread: () => 'el teléfono no dejó leer el archivo.',
     },
-    hurt: 'Entradas dañadas',
-    hurtMeans:
+    damaged: 'Entradas dañadas',
+    damagedMeans:
       'Ya no se pueden leer. Entregarlas a alguien que quizá las repare, o incorporar una copia de seguridad; después se pueden quitar.',
-    handHurt: 'Entregar las entradas dañadas',
-    forgetHurt: 'Quitarlas de este teléfono',
+    handDamaged: 'Entregar las entradas dañadas',
+    removeDamaged: 'Quitarlas de este teléfono',
     forgetSure: '¿Quitarlas ya?',
     about: 'Esta app',
     version: (version) => `Rally Ledger ${version}`,

@@ -56,7 +56,7 @@ export const desk: DeskWords = {
       no: 'Ce navigateur n’a pas promis de garder le carnet quand la place manque. C’est normal : la plupart ne le promettent qu’à une appli mise sur l’écran d’accueil ou souvent ouverte. Rien ne se perd tant qu’il y a de la place.',
       unknown: 'Ce navigateur ne dit pas s’il garde le carnet quand la place manque.',
     },
-    askToKeep: 'Lui demander de promettre',
+    askToPersist: 'Lui demander de promettre',
     demo: 'La démo',
     demoMeans:
       'Un groupe inventé avec une saison de douze semaines, pour découvrir. Elle est tenue à part : votre propre carnet reste tel quel.',
@@ -101,11 +101,11 @@ export const desk: DeskWords = {
       slow: () => 'le téléphone a mis trop longtemps.',
       unread: () => 'le téléphone n’a pas laissé lire le fichier.',
     },
-    hurt: 'Enregistrements abîmés',
-    hurtMeans:
+    damaged: 'Enregistrements abîmés',
+    damagedMeans:
       'Ils ne peuvent plus être lus. Transmettez-les à quelqu’un qui saura peut-être les réparer, ou reprenez une sauvegarde ; ensuite, ils peuvent être retirés.',
-    handHurt: 'Transmettre ce qui est abîmé',
-    forgetHurt: 'Retirer de ce téléphone',
+    handDamaged: 'Transmettre ce qui est abîmé',
+    removeDamaged: 'Retirer de ce téléphone',
     forgetSure: 'Oui, retirer ?',
     about: 'Cette appli',
     version: (version) => `Rally Ledger ${version}`,

@@ -68,9 +68,9 @@ export const en = {
     saved: (file: string) => `Saved as ${file}.`,
     text: 'This phone lets no file out.',
   },
-  hurt: (records: number, places: string[]) =>
-    `${count(records, 'saved record', 'saved records')} can no longer be read: ${list.format(places)}. Everything else is here, and the hurt ones are kept as they are; Settings can hand them over.`,
-  hurtPlaces: {
+  damaged: (records: number, places: string[]) =>
+    `${count(records, 'saved record', 'saved records')} can no longer be read: ${list.format(places)}. Everything else is here, and the damaged ones are kept as they are; Settings can hand them over.`,
+  damagedPlaces: {
     practice: (date: string) => `in the practice of ${day.format(at(date))}`,
     undated: 'in a practice whose date is not known',
     standing: 'in the squad or the drills',
@@ -108,7 +108,7 @@ export const en = {
     chooseDrills: 'Choose drills',
     changeBlock: 'Change',
     rounds: (rounds: number) => count(rounds, 'round', 'rounds'),
-    mayBeCleared:
+    mayBeEvicted:
       'This phone may clear what a page keeps after some days without a visit. Put the app on the home screen first: Settings says how.',
     usualLength: {
       short: 'shorter than the usual 20 to 30 minutes',

@@ -80,9 +80,9 @@ export const es: Words = {
     saved: (file) => `Guardado como ${file}.`,
     text: 'Este teléfono no deja salir archivos.',
   },
-  hurt: (records, places) =>
+  damaged: (records, places) =>
     `Ya no se ${isOne(records) ? 'puede' : 'pueden'} leer ${count(records, 'entrada guardada', 'entradas guardadas')}: ${list.format(places)}. Todo lo demás está aquí, y lo dañado se conserva tal cual; en Ajustes se puede entregar.`,
-  hurtPlaces: {
+  damagedPlaces: {
     practice: (date) => `en el entrenamiento del ${day.format(at(date))}`,
     undated: 'en un entrenamiento de fecha desconocida',
     standing: 'en el grupo o en los ejercicios',
@@ -120,7 +120,7 @@ export const es: Words = {
     chooseDrills: 'Elegir ejercicios',
     changeBlock: 'Cambiar',
     rounds: (rounds) => count(rounds, 'ronda', 'rondas'),
-    mayBeCleared:
+    mayBeEvicted:
       'Este teléfono puede borrar lo que guarda una página que no se abre en varios días. Conviene poner antes la app en la pantalla de inicio: en Ajustes se explica cómo.',
     usualLength: {
       short: 'más corto que los 20 a 30 minutos usuales',

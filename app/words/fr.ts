@@ -77,9 +77,9 @@ export const fr: Words = {
     saved: (file) => `Enregistré sous ${file}.`,
     text: 'Ce téléphone ne laisse sortir aucun fichier.',
   },
-  hurt: (records, places) =>
+  damaged: (records, places) =>
     `${count(records, 'enregistrement ne peut plus être lu', 'enregistrements ne peuvent plus être lus')} : ${list.format(places)}. Tout le reste est là, et ce qui est abîmé est gardé tel quel ; les Réglages permettent de le transmettre.`,
-  hurtPlaces: {
+  damagedPlaces: {
     practice: (date) => `dans la séance du ${day.format(at(date))}`,
     undated: 'dans une séance dont la date est inconnue',
     standing: 'dans le groupe ou les exercices',
@@ -117,7 +117,7 @@ export const fr: Words = {
     chooseDrills: 'Choisir les exercices',
     changeBlock: 'Modifier',
     rounds: (rounds) => count(rounds, 'passage', 'passages'),
-    mayBeCleared:
+    mayBeEvicted:
       'Ce téléphone peut effacer ce que garde une page après quelques jours sans visite. Mettez d’abord l’appli sur l’écran d’accueil : les Réglages disent comment.',
     usualLength: {
       short: 'plus court que les 20 à 30 minutes d’usage',

@@ -1,5 +1,6 @@
 import { isReserved } from '../id.ts';
-import { type Entry, readEntry, type Unknown } from '../ledger/entry.ts';
+import { isRecord } from '../is-record.ts';
+import { type AnyEntry, readEntry } from '../ledger/entry.ts';
 import { isPractised, join } from '../ledger/join.ts';
 import { BACKUP_VERSION } from './backup.ts';
 
@@ -41,8 +42,8 @@ export interface BackupFault {
 
 /** What a file brings: entries sorted by id, each once. */
 export interface Brought {
-  standing: (Entry | Unknown)[];
-  practices: Map<string, (Entry | Unknown)[]>;
+  standing: AnyEntry[];
+  practices: Map<string, AnyEntry[]>;
   entries: number;
 }
 
@@ -51,8 +52,8 @@ export class BackupReader {
   #line = 0;
   #entries = 0;
   #ended = false;
-  #standing: (Entry | Unknown)[] = [];
-  #practices = new Map<string, (Entry | Unknown)[]>();
+  #standing: AnyEntry[] = [];
+  #practices = new Map<string, AnyEntry[]>();
 
   /** Reads the next line, without its break; tells what is wrong with it. */
   read(text: string): BackupFault | undefined {
@@ -105,7 +106,7 @@ export class BackupReader {
     const flaw = flawIn(value, [], 0);
     if (flaw) return this.fault(flaw.reason, flaw.path.join('.'));
     const reading = readEntry(value);
-    if (reading.as === 'hurt') return this.fault('entry', reading.path);
+    if (reading.as === 'damaged') return this.fault('entry', reading.path);
     this.#entries += 1;
     if (this.#entries > MOST_ENTRIES) return this.fault('many');
     const { entry } = reading;
@@ -128,9 +129,6 @@ function parse(text: string): unknown {
     return undefined;
   }
 }
-
-const isRecord = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 type Flaw = { reason: 'reserved' | 'deep'; path: string[] };
 

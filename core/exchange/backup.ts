@@ -1,4 +1,4 @@
-import type { Entry, Unknown } from '../ledger/entry.ts';
+import type { AnyEntry } from '../ledger/entry.ts';
 
 /**
  * A file of entries: a backup of everything, or one practice that is handed over. One line each, in
@@ -10,5 +10,5 @@ import type { Entry, Unknown } from '../ledger/entry.ts';
 export const BACKUP_VERSION = 1;
 
 export const headingLine = (): string => `${JSON.stringify({ 'rally-ledger': BACKUP_VERSION })}\n`;
-export const entryLine = (entry: Entry | Unknown): string => `${JSON.stringify(entry)}\n`;
+export const entryLine = (entry: AnyEntry): string => `${JSON.stringify(entry)}\n`;
 export const endingLine = (entries: number): string => `${JSON.stringify({ entries })}\n`;

@@ -155,6 +155,9 @@ export type Unknown = { kind: string; id: string; at: number; practice?: string 
   unknown
 >;
 
+/** An entry as the ledger holds it: of a kind that this version knows, or handed on untouched. */
+export type AnyEntry = Entry | Unknown;
+
 const Foreign = z.looseObject({
   kind: z.string().check(z.minLength(1), z.maxLength(40)),
   id: Stamp,
@@ -162,26 +165,26 @@ const Foreign = z.looseObject({
   practice: z.optional(Id),
 });
 
-export const isKnown = (entry: Entry | Unknown): entry is Entry => Object.hasOwn(kinds, entry.kind);
+export const isKnown = (entry: AnyEntry): entry is Entry => Object.hasOwn(kinds, entry.kind);
 
 /** What a stored or received record turned out to be. */
 export type Reading =
   | { as: 'entry'; entry: Entry }
   | { as: 'unknown'; entry: Unknown }
-  | { as: 'hurt'; path: string };
+  | { as: 'damaged'; path: string };
 
 /**
- * Reads a record of the ledger: a known entry, one of an unknown kind, or one that is hurt, with
+ * Reads a record of the ledger: a known entry, one of an unknown kind, or one that is damaged, with
  * the path of the first field that is wrong. What is read is the record itself, with every field
  * that a later version may have added at any depth, so that it is handed on as it came.
  */
 export function readEntry(record: unknown): Reading {
   const foreign = Foreign.safeParse(record);
-  if (!foreign.success) return { as: 'hurt', path: firstPath(foreign.error) };
+  if (!foreign.success) return { as: 'damaged', path: firstPath(foreign.error) };
   const kind = foreign.data.kind;
   if (!Object.hasOwn(kinds, kind)) return { as: 'unknown', entry: record as Unknown };
   const known = kinds[kind as Kind].safeParse(record);
-  if (!known.success) return { as: 'hurt', path: firstPath(known.error) };
+  if (!known.success) return { as: 'damaged', path: firstPath(known.error) };
   return { as: 'entry', entry: record as Entry };
 }
 

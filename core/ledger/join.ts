@@ -1,4 +1,4 @@
-import type { Entry, PracticeEntry, StandingEntry, Unknown } from './entry.ts';
+import type { AnyEntry, PracticeEntry, StandingEntry } from './entry.ts';
 
 /**
  * The union of two ledgers, sorted by id: in any order, any number of times, to the same result.
@@ -16,7 +16,7 @@ export const byId = (a: { id: string }, b: { id: string }): number =>
   a.id < b.id ? -1 : a.id > b.id ? 1 : 0;
 
 /** Whether an entry belongs to one practice. */
-export const isPractised = (entry: Entry | Unknown): entry is PracticeEntry =>
+export const isPractised = (entry: AnyEntry): entry is PracticeEntry =>
   typeof entry.practice === 'string';
 
-export const isStanding = (entry: Entry | Unknown): entry is StandingEntry => !isPractised(entry);
+export const isStanding = (entry: AnyEntry): entry is StandingEntry => !isPractised(entry);

@@ -4,7 +4,7 @@ import type { Plan } from '../round/block.ts';
 import type { Entry } from './entry.ts';
 
 /** A block that the coach kept by name. */
-export interface KeptBlock {
+export interface SavedBlock {
   id: string;
   name: string;
   plan: Plan;
@@ -19,7 +19,7 @@ export interface Library {
   /** Drills that the coach has switched off: they stay in the library and are not proposed. */
   off: Set<string>;
   /** Kept blocks, without the steps whose drill is gone. */
-  blocks: Map<string, KeptBlock>;
+  blocks: Map<string, SavedBlock>;
 }
 
 const starters = new Map(starterDrills.map((drill) => [drill.id, drill]));
@@ -35,7 +35,7 @@ export const drillsOn = ({ drills, off }: Library): Drill[] =>
 export function foldLibrary(entries: Iterable<Entry>): Library {
   const drills = new Map(starters);
   const off = new Set<string>();
-  const blocks = new Map<string, KeptBlock>();
+  const blocks = new Map<string, SavedBlock>();
   for (const entry of entries) {
     switch (entry.kind) {
       case 'drill-written':

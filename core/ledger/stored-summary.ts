@@ -1,5 +1,6 @@
 import { isDate } from '../calendar.ts';
 import { countingRules, families, strokes } from '../drill/drill.ts';
+import { isRecord } from '../is-record.ts';
 import type { Summary } from './summary.ts';
 
 /**
@@ -8,7 +9,7 @@ import type { Summary } from './summary.ts';
  * wanted, and a schema takes ten times as long.
  */
 export const isSummary = (record: unknown): record is Summary =>
-  isObject(record) &&
+  isRecord(record) &&
   isText(record.practice) &&
   isText(record.date) &&
   isDate(record.date) &&
@@ -17,7 +18,7 @@ export const isSummary = (record: unknown): record is Summary =>
   isListOf(record.rounds, isRound);
 
 const isRound = (round: unknown): boolean =>
-  isObject(round) &&
+  isRecord(round) &&
   isText(round.id) &&
   isCount(round.ordinal) &&
   isTerms(round.terms) &&
@@ -27,7 +28,7 @@ const isRound = (round: unknown): boolean =>
   isListOf(round.tallies, isTally);
 
 const isTerms = (terms: unknown): boolean =>
-  isObject(terms) &&
+  isRecord(terms) &&
   isText(terms.drill) &&
   isLeftOutOr(terms.name, isText) &&
   isOneOf(families, terms.family) &&
@@ -38,18 +39,18 @@ const isTerms = (terms: unknown): boolean =>
   terms.shots.length > 0;
 
 const isShot = (shot: unknown): boolean =>
-  isObject(shot) && (shot.role === 0 || shot.role === 1) && isOneOf(strokes, shot.stroke);
+  isRecord(shot) && (shot.role === 0 || shot.role === 1) && isOneOf(strokes, shot.stroke);
 
 const isTally = (tally: unknown): boolean =>
-  isObject(tally) &&
-  isObject(tally.pair) &&
+  isRecord(tally) &&
+  isRecord(tally.pair) &&
   isText(tally.pair.letter) &&
   isListOf(tally.pair.players, isText) &&
   (tally.pair.players.length === 2 || tally.pair.players.length === 3) &&
   isCount(tally.sets) &&
   isLeftOutOr(
     tally.byPlayer,
-    (counts) => isObject(counts) && Object.values(counts).every(isCount),
+    (counts) => isRecord(counts) && Object.values(counts).every(isCount),
   ) &&
   isListOf(tally.times, isSeconds) &&
   isCount(tally.late) &&
@@ -60,30 +61,28 @@ const isTally = (tally: unknown): boolean =>
   isLeftOutOr(tally.estimate, isEstimate);
 
 const isEstimate = (estimate: unknown): boolean =>
-  isObject(estimate) &&
+  isRecord(estimate) &&
   isCount(estimate.model) &&
   isLeftOutOr(estimate.pace, isPace) &&
   [estimate.shots, estimate.sd, estimate.low, estimate.high].every(isSeconds) &&
   isLeftOutOr(estimate.success, isConsistency) &&
   isLeftOutOr(
     estimate.own,
-    (shares) => isObject(shares) && Object.values(shares).every(isConsistency),
+    (shares) => isRecord(shares) && Object.values(shares).every(isConsistency),
   ) &&
   isLeftOutOr(estimate.implausible, (is) => is === true);
 
 const isConsistency = (known: unknown): boolean =>
-  isObject(known) &&
+  isRecord(known) &&
   isSeconds(known.consistency) &&
   Number(known.consistency) <= 1 &&
   isSeconds(known.consistencySd);
 
-const isPaces = (paces: unknown): boolean => isObject(paces) && Object.values(paces).every(isPace);
+const isPaces = (paces: unknown): boolean => isRecord(paces) && Object.values(paces).every(isPace);
 
 const isPace = (pace: unknown): boolean =>
-  isObject(pace) && [pace.tempo, pace.refeed].every((gap) => isLeftOutOr(gap, isGap));
+  isRecord(pace) && [pace.tempo, pace.refeed].every((gap) => isLeftOutOr(gap, isGap));
 
-const isObject = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 const isText = (value: unknown): value is string => typeof value === 'string' && value !== '';
 const isCount = (value: unknown): value is number => Number.isInteger(value) && Number(value) >= 0;
 const isSeconds = (value: unknown): boolean => Number.isFinite(value) && Number(value) >= 0;

@@ -1,7 +1,7 @@
 import type { Pair } from '../round/pair.ts';
 
 /** Where a pair plays. */
-export interface Standing {
+export interface OnCourt {
   pair: Pair;
   /** From 0. */
   court: number;
@@ -10,7 +10,7 @@ export interface Standing {
 }
 
 export interface CourtRound {
-  playing: Standing[];
+  playing: OnCourt[];
   /**
    * Pairs for whom no court is free. They are not in the round: they get no tile and no live clock,
    * so that no figure counts what they did not play.
@@ -41,10 +41,10 @@ export function assignCourts({
   rounds?: number;
   played?: ReadonlyMap<string, number>;
 }): CourtRound[] {
-  mustBePositive('perCourt', perCourt);
-  mustBePositive('rounds', rounds);
+  mustBeWhole('perCourt', perCourt);
+  mustBeWhole('rounds', rounds);
   const room = courts ?? Math.ceil(pairs.length / perCourt);
-  if (courts !== undefined) mustBePositive('courts', courts);
+  if (courts !== undefined) mustBeWhole('courts', courts);
   const slots = Math.min(pairs.length, room * perCourt);
   const goes = pairs.map(({ players }) => ({
     players,
@@ -88,7 +88,7 @@ function seats(
   });
 }
 
-function mustBePositive(name: string, value: number): void {
+function mustBeWhole(name: string, value: number): void {
   if (!(Number.isInteger(value) && value >= 1)) {
     throw new RangeError(`${name} must be a whole number from 1, not ${value}`);
   }

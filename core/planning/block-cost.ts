@@ -4,6 +4,7 @@ import { type Drill, families, roleNumbers, type Stroke, termsOf } from '../dril
 import { lanesOn } from '../drill/fit-court.ts';
 import { courtMarkers, isSame } from '../drill/lanes.ts';
 import { strokesAt } from '../figures/last-practised.ts';
+import { exact } from './exact.ts';
 import type { WhatIsDue } from './what-is-due.ts';
 
 /**
@@ -138,9 +139,6 @@ export function pricesOf(
     ),
   };
 }
-
-/** Rounded to a multiple of 2^-10, so that sums come out the same in whatever order. */
-const exact = (cost: number) => Math.round(cost * 1024) / 1024;
 
 /** What each role of a drill strikes. */
 export const strokesOfRoles = (drill: Drill): Stroke[][] =>

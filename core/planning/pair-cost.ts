@@ -1,4 +1,5 @@
 import type { Wish } from '../ledger/wishes.ts';
+import { exact } from './exact.ts';
 import type { Meetings } from './meetings.ts';
 import { roundRobin } from './round-robin.ts';
 
@@ -101,6 +102,3 @@ function roundDue(here: readonly string[], met: number[][], gap: number[][]): [n
     .sort((one, other) => gaps(one) - gaps(other));
   return due ?? [];
 }
-
-/** Rounded to a multiple of 2^-10, so that sums come out the same in whatever order. */
-const exact = (cost: number) => Math.round(cost * 1024) / 1024;

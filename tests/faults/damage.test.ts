@@ -64,7 +64,7 @@ const damages: readonly [name: string, damage: (record: Record<string, unknown>)
 ];
 const foreign = { id: nextStamp('', 1_000_000_000_000, 'somebody-else'), at: 1_000_000_000_000 };
 
-/** Opens the app where it tells what is hurt. */
+/** Opens the app where it tells what is damaged. */
 async function reopen(page: Page): Promise<void> {
   await page.goto('./#/settings');
   await page.reload();
@@ -108,13 +108,13 @@ const entriesOf = (records: Records, packed: string) =>
 
 const said = (page: Page) => page.getByText(/can no longer be read/);
 
-/** Where the hurt record is said to be. */
+/** Where the damaged record is said to be. */
 function placeOf(key: string): RegExp {
   if (key.startsWith('s/')) return /in the squad or the drills/;
   return key.includes('before') ? /in the practice of/ : /in (the|a) practice/;
 }
 
-test('every stored record in turn is cut, emptied and replaced: the app opens, says which practice is hurt, keeps the rest and the hurt bytes', async ({
+test('every stored record in turn is cut, emptied and replaced: the app opens, says which practice is damaged, keeps the rest and the damaged bytes', async ({
   page,
 }) => {
   const whole = await someLedger(page);
@@ -123,8 +123,8 @@ test('every stored record in turn is cut, emptied and replaced: the app opens, s
     const some = times(1, damages.length);
     for (let each = 0; each < some; each++) {
       const [name, damage] = damages[(at + each) % damages.length]!;
-      const hurt = damage(record);
-      await putRecords(page, [[key, hurt]]);
+      const damaged = damage(record);
+      await putRecords(page, [[key, damaged]]);
       await reopen(page);
       tried += 1;
       const place = `${key} ${name}`;
@@ -139,7 +139,7 @@ test('every stored record in turn is cut, emptied and replaced: the app opens, s
         await expect(said(page).first(), place).toBeVisible();
         await expect(said(page).first(), place).toContainText(placeOf(key));
         saidSo += 1;
-        expect(new Map(await recordsOn(page)).get(key), place).toEqual(hurt);
+        expect(new Map(await recordsOn(page)).get(key), place).toEqual(damaged);
       }
       const after = new Map(await recordsOn(page));
       for (const [other, before] of whole) {
@@ -181,7 +181,7 @@ test('every stored record in turn is gone: the app opens and keeps the rest', as
   tell('records removed', tried);
 });
 
-test('a practice whose opening is hurt is opened again, with all that was counted in it', async ({
+test('a practice whose opening is damaged is opened again, with all that was counted in it', async ({
   page,
 }) => {
   const whole = await someLedger(page);
@@ -195,28 +195,28 @@ test('a practice whose opening is hurt is opened again, with all that was counte
   await expect(said(page)).toContainText('in the practice of');
 });
 
-test('hurt records are handed over as they lie, and removed when asked to', async ({ page }) => {
+test('damaged records are handed over as they lie, and removed when asked to', async ({ page }) => {
   await withoutShareSheet(page);
   const whole = await someLedger(page);
   const [packed = ''] = whole.find(([key]) => key.startsWith('c/'))!;
   const [player = ''] = whole.find(([key]) => key.startsWith('s/'))!;
-  const hurt = [
+  const damaged = [
     [player, { name: 'half a' }],
     [packed, { entries: [1, ...entriesOf(whole, packed)] }],
   ] as const;
-  await putRecords(page, hurt);
+  await putRecords(page, damaged);
   await reopen(page);
-  await expect(page.getByRole('heading', { name: 'Hurt records' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Damaged records' })).toBeVisible();
   const coach = new Coach(page);
   const download = page.waitForEvent('download');
-  await coach.button('Hand the hurt records over').tap();
+  await coach.button('Hand the damaged records over').tap();
   const lines = readFileSync(await (await download).path(), 'utf8')
     .trimEnd()
     .split('\n');
   const out = new Map(
     lines.map((line) => JSON.parse(line)).map(({ key, record }) => [key, record]),
   );
-  for (const [key, record] of hurt) expect(out.get(key)).toEqual(record);
+  for (const [key, record] of damaged) expect(out.get(key)).toEqual(record);
   await coach.button('Remove them from this phone').tap();
   await coach.button('Remove them now?').tap();
   await expect(said(page)).toHaveCount(0);

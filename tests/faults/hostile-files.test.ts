@@ -105,7 +105,7 @@ test('mutated backups: none escapes, each refusal names the place, and nothing i
               told.taken += 1;
               await store.take(brought.standing, brought.practices, () => true, Date.now());
               // What was taken can be opened again.
-              if ((await store.open()).hurt.length > 0) told.escaped.push(`hurt: ${file}`);
+              if ((await store.open()).damaged.length > 0) told.escaped.push(`damaged: ${file}`);
               await store.clear();
             }
           } catch (error) {

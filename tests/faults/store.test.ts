@@ -195,27 +195,27 @@ test('taking a ledger in that fails at any of its writes changes nothing', async
   }
 });
 
-test('a pack that is hurt is put aside as it lies when its practice is packed anew', async ({
+test('a pack that is damaged is put aside as it lies when its practice is packed anew', async ({
   page,
 }) => {
   const { own, late } = ledger();
-  const hurt = { entries: [...own.slice(0, -1), { kind: 'practice-closed' }] };
+  const damaged = { entries: [...own.slice(0, -1), { kind: 'practice-closed' }] };
   await page.evaluate(
-    async ([own, hurt, late, now]) => {
+    async ([own, damaged, late, now]) => {
       const store = new workbench.Store('rally-ledger');
       await store.save(own);
       await store.pack('past', now);
       await workbench.durableStore('rally-ledger')('readwrite', (records) => {
-        records.put(hurt, 'c/past');
+        records.put(damaged, 'c/past');
       });
       await store.save(late);
       await store.pack('past', now);
     },
-    [own, hurt, late, NOW] as const,
+    [own, damaged, late, NOW] as const,
   );
   const records = new Map(await recordsOn(page));
-  expect(records.get('h/c/past/0')).toEqual(hurt);
+  expect(records.get('h/c/past/0')).toEqual(damaged);
   expect(records.get('c/past')).toEqual({ entries: [...own.slice(0, -1), ...late] });
   const opened = await page.evaluate(() => new workbench.Store('rally-ledger').open());
-  expect(opened.hurt.map(({ key }) => key)).toEqual(['h/c/past/0']);
+  expect(opened.damaged.map(({ key }) => key)).toEqual(['h/c/past/0']);
 });

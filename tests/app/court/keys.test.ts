@@ -19,13 +19,13 @@ const stroke = (key: string, more: Partial<KeyboardEvent> = {}) => ({
   ...more,
 });
 
-test('a digit counts for the tile at that place of the order, whatever letters are missing', () => {
-  expect(deedOf(stroke('3'), pairs)).toEqual({ do: 'count', place: { letter: 'D' } });
+test('a digit counts for the tile at that side of the order, whatever letters are missing', () => {
+  expect(deedOf(stroke('3'), pairs)).toEqual({ do: 'count', side: { letter: 'D' } });
 });
 
 test('a letter counts for the pair of that letter, small or large', () => {
-  expect(deedOf(stroke('d'), pairs)).toEqual({ do: 'count', place: { letter: 'D' } });
-  expect(deedOf(stroke('D'), pairs)).toEqual({ do: 'count', place: { letter: 'D' } });
+  expect(deedOf(stroke('d'), pairs)).toEqual({ do: 'count', side: { letter: 'D' } });
+  expect(deedOf(stroke('D'), pairs)).toEqual({ do: 'count', side: { letter: 'D' } });
 });
 
 test('a digit or letter that no tile has does nothing', () => {
@@ -35,7 +35,7 @@ test('a digit or letter that no tile has does nothing', () => {
 });
 
 test('Shift takes back, also where it turns the digit into a sign', () => {
-  const back = { do: 'take-back', place: { letter: 'B' } };
+  const back = { do: 'take-back', side: { letter: 'B' } };
   expect(deedOf(stroke('B', { shiftKey: true }), pairs)).toEqual(back);
   expect(deedOf(stroke('@', { shiftKey: true, code: 'Digit2' }), pairs)).toEqual(back);
 });
@@ -43,18 +43,18 @@ test('Shift takes back, also where it turns the digit into a sign', () => {
 test('a French keyboard, whose digits want Shift, counts without it', () => {
   expect(deedOf(stroke('é', { code: 'Digit2' }), pairs)).toEqual({
     do: 'count',
-    place: { letter: 'B' },
+    side: { letter: 'B' },
   });
 });
 
-test('the number pad and a clicker that names no place on the keyboard count too', () => {
+test('the number pad and a clicker that names no side on the keyboard count too', () => {
   for (const code of ['Numpad2', '']) {
-    expect(deedOf(stroke('2', { code }), pairs)).toEqual({ do: 'count', place: { letter: 'B' } });
+    expect(deedOf(stroke('2', { code }), pairs)).toEqual({ do: 'count', side: { letter: 'B' } });
   }
 });
 
 test('where tiles are split each has a digit, and a letter would not say which player', () => {
-  expect(deedOf(stroke('2'), split)).toEqual({ do: 'count', place: split[1] });
+  expect(deedOf(stroke('2'), split)).toEqual({ do: 'count', side: split[1] });
   expect(deedOf(stroke('a'), split)).toBeUndefined();
 });
 
@@ -75,10 +75,10 @@ test('keys with Ctrl, Alt or Meta are left to the phone', () => {
 
 test('every key that a tile shows counts for that tile', () => {
   const twelve = [...'ABCDEFGHIJKL'].map((letter) => ({ letter }));
-  for (const places of [pairs, split, twelve]) {
-    for (const place of places) {
-      const key = keyOf(places, place);
-      expect(deedOf(stroke(key ?? ''), places)).toEqual({ do: 'count', place });
+  for (const sides of [pairs, split, twelve]) {
+    for (const side of sides) {
+      const key = keyOf(sides, side);
+      expect(deedOf(stroke(key ?? ''), sides)).toEqual({ do: 'count', side });
     }
   }
 });

@@ -36,6 +36,6 @@ test('a value that no version wrote falls back alone, and the others stay', asyn
   expect(prefs).toMatchObject({ sound: 'loud', hand: 'left', click: true, theme: 'dark' });
 });
 
-test('text that is hurt opens the app with its usual ways', async () => {
+test('text that is damaged opens the app with its usual ways', async () => {
   expect((await opened('{"sound":')).sound).toBe('loud');
 });

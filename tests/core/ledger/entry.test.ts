@@ -91,7 +91,7 @@ describe('an entry of this version', () => {
     expect(must.length).toBeGreaterThanOrEqual(4);
     for (const field of must) {
       const { [field]: _, ...rest } = entry;
-      expect(readEntry(rest)).toEqual({ as: 'hurt', path: field });
+      expect(readEntry(rest)).toEqual({ as: 'damaged', path: field });
     }
   });
 
@@ -152,16 +152,16 @@ describe('an entry of a kind that is not known', () => {
     }
   });
 
-  test('is hurt where even its stamp, time or practice is', () => {
-    expect(readEntry({ ...foreign, id: 'x' })).toEqual({ as: 'hurt', path: 'id' });
-    expect(readEntry({ ...foreign, at: '5' })).toEqual({ as: 'hurt', path: 'at' });
-    expect(readEntry({ ...foreign, practice: 5 })).toEqual({ as: 'hurt', path: 'practice' });
-    expect(readEntry({ ...foreign, kind: '' })).toEqual({ as: 'hurt', path: 'kind' });
+  test('is damaged where even its stamp, time or practice is', () => {
+    expect(readEntry({ ...foreign, id: 'x' })).toEqual({ as: 'damaged', path: 'id' });
+    expect(readEntry({ ...foreign, at: '5' })).toEqual({ as: 'damaged', path: 'at' });
+    expect(readEntry({ ...foreign, practice: 5 })).toEqual({ as: 'damaged', path: 'practice' });
+    expect(readEntry({ ...foreign, kind: '' })).toEqual({ as: 'damaged', path: 'kind' });
   });
 });
 
-describe('a record that is hurt', () => {
-  const hurt: [record: unknown, path: string][] = [
+describe('a record that is damaged', () => {
+  const damaged: [record: unknown, path: string][] = [
     [undefined, 'record'],
     [null, 'record'],
     ['mark', 'record'],
@@ -206,26 +206,26 @@ describe('a record that is hurt', () => {
     ],
   ];
 
-  test.each(hurt)('%# tells the path of its first wrong field', (record, path) => {
-    expect(readEntry(record)).toEqual({ as: 'hurt', path });
+  test.each(damaged)('%# tells the path of its first wrong field', (record, path) => {
+    expect(readEntry(record)).toEqual({ as: 'damaged', path });
   });
 
   test('stamped beyond the year 2100 is refused, or no later stamp could be made', () => {
     for (const time of [4_102_444_800_001, 36 ** 9 - 1]) {
       const id = nextStamp('', time, 'writer-one');
-      expect(readEntry(wrong('mark', { id }))).toEqual({ as: 'hurt', path: 'id' });
+      expect(readEntry(wrong('mark', { id }))).toEqual({ as: 'damaged', path: 'id' });
     }
   });
 
   test('is never thrown at, whatever it is', () => {
     fc.assert(
       fc.property(fc.anything({ withBigInt: true, withNullPrototype: true }), (record) => {
-        expect(readEntry(record).as).toBe('hurt');
+        expect(readEntry(record).as).toBe('damaged');
       }),
     );
   });
 
-  test('with one field of a known kind replaced by anything is read or hurt, never unknown', () => {
+  test('with one field of a known kind replaced by anything is read or damaged, never unknown', () => {
     fc.assert(
       fc.property(fc.constantFrom(...everySaying), fc.nat(), fc.anything(), (saying, at, value) => {
         const entry: Entry = made(saying);

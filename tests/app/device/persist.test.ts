@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import { askToKeep, kept, readKept } from '../../../app/device/keep.ts';
+import { askToPersist, persisted, readPersisted } from '../../../app/device/persist.ts';
 
 afterEach(() => vi.unstubAllGlobals());
 
@@ -10,22 +10,22 @@ describe('the promise to keep the ledger', () => {
   test('is read without asking for it', async () => {
     const persist = vi.fn();
     browser({ persisted: async () => false, persist });
-    await readKept();
-    expect(kept.value).toBe(false);
+    await readPersisted();
+    expect(persisted.value).toBe(false);
     expect(persist).not.toHaveBeenCalled();
   });
 
   test('is known once it was asked for', async () => {
     browser({ persist: async () => true });
-    await askToKeep();
-    expect(kept.value).toBe(true);
+    await askToPersist();
+    expect(persisted.value).toBe(true);
   });
 
   test('is unknown where the browser has no word for it, and nothing is thrown', async () => {
     browser(undefined);
-    await readKept();
-    expect(kept.value).toBeUndefined();
-    await askToKeep();
-    expect(kept.value).toBeUndefined();
+    await readPersisted();
+    expect(persisted.value).toBeUndefined();
+    await askToPersist();
+    expect(persisted.value).toBeUndefined();
   });
 });

@@ -2,46 +2,46 @@ import { useState } from 'preact/hooks';
 import { textFile } from '../device/backup-file.ts';
 import { today } from '../device/clock.ts';
 import { type Handed, shareFile } from '../device/share.ts';
-import type { Hurt } from '../device/store.ts';
-import { forgetHurt, hurt } from '../ledger.ts';
+import type { Damaged } from '../device/store.ts';
+import { damaged, removeDamaged } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
+import { damagedPlaceNames } from '../parts/damaged-places.ts';
 import { HandedOver } from '../parts/handed-over.tsx';
-import { hurtPlaceNames } from '../parts/hurt-places.ts';
 import { deskWords } from '../words/desk-words.ts';
 import { words } from '../words/words.ts';
 
 /** What can no longer be read: out of the phone as it lies, and then, if wanted, off it. */
-export function HurtPart() {
+export function DamagedPart() {
   const t = deskWords.value.settings;
   const [handed, setHanded] = useState<Handed>();
   const [sure, setSure] = useState(false);
-  if (hurt.value.length === 0) return null;
-  const name = `rally-ledger-hurt-${today()}`;
+  if (damaged.value.length === 0) return null;
+  const name = `rally-ledger-damaged-${today()}`;
   const forget = () => {
-    if (sure) void forgetHurt();
+    if (sure) void removeDamaged();
     setSure(!sure);
   };
   return (
     <>
-      <h3>{t.hurt}</h3>
-      <p>{words.value.hurt(hurt.value.length, hurtPlaceNames())}</p>
-      <p>{t.hurtMeans}</p>
+      <h3>{t.damaged}</h3>
+      <p>{words.value.damaged(damaged.value.length, damagedPlaceNames())}</p>
+      <p>{t.damagedMeans}</p>
       <Button
-        onClick={() => void shareFile(textFile(hurt.value.map(asLine), name)).then(setHanded)}
+        onClick={() => void shareFile(textFile(damaged.value.map(asLine), name)).then(setHanded)}
       >
-        {t.handHurt}
+        {t.handDamaged}
       </Button>
       <HandedOver handed={handed} name={`${name}.txt`} />
-      <Button onClick={forget}>{sure ? t.forgetSure : t.forgetHurt}</Button>
+      <Button onClick={forget}>{sure ? t.forgetSure : t.removeDamaged}</Button>
     </>
   );
 }
 
 /** A record as far as it can be written down: it may be anything. */
-function asLine(hurt: Hurt): string {
+function asLine(damaged: Damaged): string {
   try {
-    return `${JSON.stringify(hurt)}\n`;
+    return `${JSON.stringify(damaged)}\n`;
   } catch {
-    return `${JSON.stringify({ ...hurt, record: String(hurt.record) })}\n`;
+    return `${JSON.stringify({ ...damaged, record: String(damaged.record) })}\n`;
   }
 }

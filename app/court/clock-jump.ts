@@ -11,7 +11,7 @@ const MOST_LIVE = 86_400;
  * The phone's clock moved against its steady one. Where it was set, the round goes on with the
  * seconds it had; where the phone may have slept, the wall is right. Either way settle says so.
  */
-export function doubtRound({ by, slept }: Jump): void {
+export function noteJump({ by, slept }: Jump): void {
   const held = practice.value;
   const round = currentRound(held);
   const clock = round?.clock;
@@ -35,7 +35,7 @@ const BACK_MS = 1_000;
  * Once the ledger was read: where something was said later than it is now, the phone's clock was
  * set back while the app was gone. The round goes on from there; how long it was gone nobody knows.
  */
-export function doubtStored(): void {
+export function noteStoredJump(): void {
   const ahead = (lastSaid() ?? 0) - now();
-  if (ahead > BACK_MS) doubtRound({ by: -ahead, slept: false });
+  if (ahead > BACK_MS) noteJump({ by: -ahead, slept: false });
 }

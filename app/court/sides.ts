@@ -5,7 +5,7 @@ import { sound } from '../device/sound.ts';
 import { buzz } from '../device/vibrate.ts';
 
 /** What one tile counts for: a pair, or one player of it where tiles are split. */
-export interface Place {
+export interface Side {
   readonly letter: string;
   /** Only where the drill counts for the player who struck. */
   readonly player?: string;
@@ -18,24 +18,24 @@ export const shownTallies = (round: OpenRound, only?: string): Tally[] =>
   round.tallies.filter(({ pair }) => only === undefined || pair.letter === only);
 
 /** The tiles of a pair, in their order. */
-export const placesOf = (round: OpenRound, { pair }: Tally): Place[] =>
+export const sidesOf = (round: OpenRound, { pair }: Tally): Side[] =>
   isSplit(round)
     ? pair.players.map((player) => ({ letter: pair.letter, player }))
     : [{ letter: pair.letter }];
 
 /** The marks of a tile that were not taken back. */
-export const standingMarks = (round: OpenRound, { letter, player }: Place): Mark[] =>
+export const marksOn = (round: OpenRound, { letter, player }: Side): Mark[] =>
   (round.marks[letter] ?? []).filter((mark) => !mark.takenBack && mark.player === player);
 
 /** Counts a set, and tells hand and ear of it; the eye sees it on the tile. */
-export function countOn(round: OpenRound, { letter, player }: Place): void {
+export function countOn(round: OpenRound, { letter, player }: Side): void {
   count(round, letter, player);
   buzz('mark');
   sound('count');
 }
 
 /** Takes back the last set of a tile, where there is one. */
-export function takeBackOn(round: OpenRound, place: Place): void {
-  const last = standingMarks(round, place).at(-1);
+export function takeBackOn(round: OpenRound, side: Side): void {
+  const last = marksOn(round, side).at(-1);
   if (last) takeBack(round, last.id);
 }
