@@ -1,16 +1,21 @@
 import { nanoid } from 'nanoid';
-import type { OpenRound, Practice } from '../core/ledger/practice.ts';
-import { emptyPlan, type Plan, plannedRounds } from '../core/round/block.ts';
+import type { PracticeEntry } from '../core/ledger/entry.ts';
+import { type OpenRound, type Practice, stepsPlayed } from '../core/ledger/practice.ts';
+import { emptyPlan, type Plan, roundsToPlay, withNames } from '../core/round/block.ts';
 import { isOver, liveSeconds } from '../core/round/clock.ts';
+import type { Pair } from '../core/round/pair.ts';
 import { MOST_PLAYERS } from '../core/round/pairs.ts';
-import { now, today } from './device/clock.ts';
+import { checkClock, now, today } from './device/clock.ts';
 import { takeLead } from './device/windows.ts';
-import { append, openPractice, practice } from './ledger.ts';
+import { append } from './ledger.ts';
+import { openPractice, practice } from './practices.ts';
 
 /** What a person can do in a practice, each as the entries that say so. */
 
-/** The practice of today; the first deed of a day opens it. */
+/** The practice that is under way; the first deed of a day opens it. */
 function thePractice(): string {
+  // A page that was left open overnight learns of the new day before it writes.
+  checkClock();
   const open = openPractice.value;
   if (open) return open.id;
   const practice = nanoid(10);
@@ -27,8 +32,10 @@ export function leave(player: string): void {
   append({ kind: 'player-left', practice: thePractice(), player });
 }
 
+/** The block from now on. What was played of it stays with the steps that it was played of. */
 export function plan(plan: Plan): void {
-  append({ kind: 'block-planned', practice: thePractice(), plan });
+  const named = withNames(plan, () => nanoid(10));
+  append({ kind: 'block-planned', practice: thePractice(), plan: named });
 }
 
 /** The practice's plan, or an empty one. */
@@ -44,9 +51,9 @@ export function currentRound(practice: Practice | undefined): OpenRound | undefi
   return last && !last.left ? last : undefined;
 }
 
-/** How many rounds of the block are still to be set. */
+/** How many rounds of the block are still to be played. */
 export const roundsLeft = (practice: Practice | undefined): number =>
-  Math.max(0, plannedRounds(currentPlan()) - 1 - (lastRound(practice)?.ordinal ?? -1));
+  practice ? roundsToPlay(practice.plan ?? emptyPlan, stepsPlayed(practice)) : 0;
 
 /** Whether a clock is running or paused now. */
 export const isRunning = (round: OpenRound | undefined): boolean =>
@@ -62,18 +69,25 @@ export function obstacle(practice: Practice | undefined): Obstacle | undefined {
   return practice?.plan && practice.plan.steps.length > 0 ? undefined : 'plan';
 }
 
-type Press =
+/** What every entry of a round names: the round, and the pairs that were seen in it. */
+const of = ({ practice, said }: OpenRound) => ({ practice, ...said });
+
+type Press = Extract<
+  PracticeEntry['kind'],
   | 'clock-started'
   | 'clock-paused'
   | 'clock-resumed'
   | 'clock-stopped'
   | 'round-settled'
-  | 'round-skipped';
+  | 'round-skipped'
+  | 'round-struck'
+  | 'round-restored'
+>;
 
 /** Says what was done to a round's clock or to the round; whoever starts a clock leads from then on. */
 export function press(kind: Press, round: OpenRound): void {
   if (kind === 'clock-started' || kind === 'clock-resumed') takeLead();
-  append({ kind, practice: thePractice(), round: round.id });
+  append({ kind, ...of(round) });
 }
 
 export function closePractice(): void {
@@ -91,13 +105,22 @@ export function newPractice(): void {
   thePractice();
 }
 
+/** Strikes a whole practice out of every figure, or takes it in again. */
+export function strikePractice({ id, struck }: Practice): void {
+  append({ kind: struck ? 'practice-restored' : 'practice-struck', practice: id });
+}
+
+/** Puts right whether a player was there. */
+export function correctPresence(practice: Practice, player: string, present: boolean): void {
+  append({ kind: 'presence-corrected', practice: practice.id, player, present });
+}
+
 /** One touch of a tile: one set for that pair, or for that player of it. */
 export function count(round: OpenRound, pair: string, player?: string): void {
   if (!round.clock) return;
   append({
     kind: 'mark',
-    practice: thePractice(),
-    round: round.id,
+    ...of(round),
     pair,
     ...(player !== undefined && { player }),
     second: liveSeconds(round.clock, now()),
@@ -105,32 +128,53 @@ export function count(round: OpenRound, pair: string, player?: string): void {
 }
 
 export function takeBack(round: OpenRound, mark: string): void {
-  append({ kind: 'mark-taken-back', practice: thePractice(), round: round.id, mark });
+  append({ kind: 'mark-taken-back', ...of(round), mark });
 }
 
 export function judge(round: OpenRound, mark: string, counts: boolean): void {
-  append({ kind: 'mark-judged', practice: thePractice(), round: round.id, mark, counts });
+  append({ kind: 'mark-judged', ...of(round), mark, counts });
 }
 
+/** Corrects the count that stands, whichever phone made it. */
 export function correct(round: OpenRound, pair: string, by: number, player?: string): void {
+  const phone = round.phones[pair];
   append({
     kind: 'tally-corrected',
-    practice: thePractice(),
-    round: round.id,
+    ...of(round),
     pair,
     ...(player !== undefined && { player }),
     by,
+    ...(phone !== undefined && { of: phone }),
   });
 }
 
-export function showing(round: OpenRound, pair: string, shots: number): void {
-  append({ kind: 'set-showing', practice: thePractice(), round: round.id, pair, shots });
+/** Puts right who was in the pairs of a round that was started. */
+export function correctPairs(round: OpenRound, pairs: readonly Pair[]): void {
+  const stand = new Map(round.tallies.map(({ pair }) => [pair.letter, pair.players.join()]));
+  append(
+    ...pairs
+      .filter(({ letter, players }) => stand.get(letter) !== players.join())
+      .map(({ letter, players }) => ({
+        kind: 'pair-corrected' as const,
+        ...of(round),
+        pair: letter,
+        players,
+      })),
+  );
 }
 
-export function bestRun(round: OpenRound, pair: string, shots: number): void {
-  append({ kind: 'best-run', practice: thePractice(), round: round.id, pair, shots });
+/** Says how far the unfinished set had come; undefined where it was not seen. */
+export function showing(round: OpenRound, pair: string, shots: number | undefined): void {
+  if (shots === undefined) append({ kind: 'shots-unseen', ...of(round), pair, of: 'showing' });
+  else append({ kind: 'set-showing', ...of(round), pair, shots });
+}
+
+/** Says how long the longest run was; undefined where it was not seen. */
+export function bestRun(round: OpenRound, pair: string, shots: number | undefined): void {
+  if (shots === undefined) append({ kind: 'shots-unseen', ...of(round), pair, of: 'best' });
+  else append({ kind: 'best-run', ...of(round), pair, shots });
 }
 
 export function extend(round: OpenRound, seconds: number): void {
-  append({ kind: 'clock-extended', practice: thePractice(), round: round.id, seconds });
+  append({ kind: 'clock-extended', ...of(round), seconds });
 }

@@ -3,8 +3,8 @@ import { isPaused } from '../core/round/clock.ts';
 import { currentRound, isRunning } from './actions.ts';
 import { CourtScreen } from './court/court-screen.tsx';
 import { SettleScreen } from './court/settle-screen.tsx';
-import { openPractice } from './ledger.ts';
 import { lazyScreen } from './parts/lazy.tsx';
+import { openPractice, putAway } from './practices.ts';
 import { replace, route } from './route.ts';
 import { TodayScreen } from './today/today-screen.tsx';
 
@@ -20,6 +20,9 @@ const Player = lazyScreen(() =>
   import('./player/player-screen.tsx').then((file) => file.PlayerScreen),
 );
 const Week = lazyScreen(() => import('./week/week-screen.tsx').then((file) => file.WeekScreen));
+const Practice = lazyScreen(() =>
+  import('./practice/practice-screen.tsx').then((file) => file.PracticeScreen),
+);
 const Review = lazyScreen(() =>
   import('./review/review-screen.tsx').then((file) => file.ReviewScreen),
 );
@@ -43,8 +46,15 @@ const Drill = lazyScreen(() => import('./drill/drill-screen.tsx').then((file) =>
 /** The screens on which a running round is seen. */
 const COURT_PLACES = ['court', 'pair', 'wall'];
 
+/** The screens on which a practice that is over is put right. */
+const PAST_PLACES = ['practice', 'settle'];
+
 export function App() {
   const [place = '', which] = route.value;
+  const isPutRight = PAST_PLACES.includes(place);
+  useEffect(() => {
+    if (!isPutRight) putAway();
+  }, [isPutRight]);
   const stays = mustStayOnCourt();
   const elsewhere = !COURT_PLACES.includes(place);
   useEffect(() => {
@@ -70,6 +80,8 @@ export function App() {
       return <Player player={which ?? ''} />;
     case 'week':
       return <Week week={which} />;
+    case 'practice':
+      return <Practice id={which ?? ''} />;
     case 'review':
       return <Review player={which} />;
     case 'tempo':

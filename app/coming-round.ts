@@ -2,21 +2,34 @@ import { computed, effect, signal } from '@preact/signals';
 import { nanoid } from 'nanoid';
 import { type Drill, termsOf } from '../core/drill/drill.ts';
 import { lanesOn } from '../core/drill/fit-court.ts';
-import type { OpenRound, Practice } from '../core/ledger/practice.ts';
+import {
+  type OpenRound,
+  type Practice,
+  roundsThatCount,
+  stepsPlayed,
+} from '../core/ledger/practice.ts';
 import type { Wish } from '../core/ledger/wishes.ts';
 import { assignCourts, type CourtRound } from '../core/planning/assign-courts.ts';
-import { partnersChange, type Step, stepAt } from '../core/round/block.ts';
+import {
+  nextStep,
+  partnersChange,
+  roundsOfSteps,
+  type Step,
+  type StepPlayed,
+} from '../core/round/block.ts';
 import { evenRoles, timesFirst } from '../core/round/even-roles.ts';
 import type { Pair } from '../core/round/pair.ts';
 import { FEWEST_PLAYERS, MOST_PLAYERS, pairUp, rePair } from '../core/round/pairs.ts';
 import { roundsPlayed } from '../core/round/rounds-played.ts';
 import { currentPlan, lastRound, obstacle } from './actions.ts';
-import { append, history, library, openPractice, squadSettings } from './ledger.ts';
+import { append, library, squadSettings } from './ledger.ts';
+import { history, openPractice } from './practices.ts';
 
 /** The round of the block that comes next, as it was set or is proposed. */
 export interface Coming {
-  ordinal: number;
-  /** Left out where the block has no such round. */
+  /** Which round of the block it is, from 1; undefined where nothing of the block is left. */
+  number?: number;
+  /** Left out where nothing of the block is left. */
   step?: Step;
   drill?: Drill;
   /** Everyone who is here, also those who wait. */
@@ -34,8 +47,8 @@ export const comingRound = computed<Coming | undefined>(() => {
     return undefined;
   }
   const waiting = waitingRound(practice);
-  const ordinal = waiting?.ordinal ?? (lastRound(practice)?.ordinal ?? -1) + 1;
-  const planned = stepAt(currentPlan(), ordinal);
+  const played = stepsPlayed(practice);
+  const planned = nextStep(currentPlan(), played);
   const step = planned?.step;
   const drill = step && library.value.drills.get(step.drill);
   const changes = planned !== undefined && partnersChange(planned.step, planned.turn);
@@ -44,14 +57,17 @@ export const comingRound = computed<Coming | undefined>(() => {
   const pairs = waiting || !drill ? proposed.pairs : withRoles(proposed.pairs, practice, drill);
   const courts = drill && courtsOf(practice, drill, pairs);
   return {
-    ordinal,
-    ...(step && { step }),
+    ...(step && { step, number: roundsOfBlock(played) + 1 }),
     ...(drill && { drill }),
     pairs,
     broken: proposed.broken,
     ...(courts && { courts }),
   };
 });
+
+/** How many rounds of the block were played; one of a drill that is no longer in it is none. */
+const roundsOfBlock = (played: readonly StepPlayed[]): number =>
+  roundsOfSteps(currentPlan(), played).reduce((sum, rounds) => sum + rounds, 0);
 
 /** The pairs that play the coming round; nobody where too few or too many are here. */
 export const playingPairs = (): Pair[] => {
@@ -106,10 +122,8 @@ function placesAt(drill: Drill): number | undefined {
   return courts === undefined ? undefined : courts * lanesOn(drill, size).length;
 }
 
-const started = (practice: Practice): OpenRound[] =>
-  practice.rounds.filter(({ clock }) => clock !== undefined);
-
-const playedToday = (practice: Practice): Map<string, number> => roundsPlayed(started(practice));
+const playedToday = (practice: Practice): Map<string, number> =>
+  roundsPlayed(roundsThatCount(practice));
 
 /**
  * Who has which role: whoever had the first less often today at this drill; where that is even,
@@ -119,7 +133,7 @@ function withRoles(pairs: readonly Pair[], practice: Practice, drill: Drill): Pa
   const earlier = (history.value ?? []).flatMap(({ rounds }) => rounds);
   const before = evenRoles(pairs, timesFirst(earlier, drill.id));
   const due = proposer.value?.rolesByHistory(before, termsOf(drill)) ?? before;
-  return evenRoles(due, timesFirst(started(practice), drill.id));
+  return evenRoles(due, timesFirst(roundsThatCount(practice), drill.id));
 }
 
 function courtsOf(practice: Practice, drill: Drill, pairs: readonly Pair[]): Coming['courts'] {
@@ -140,17 +154,19 @@ export function setRound(pairs?: Pair[]): void {
   const practice = openPractice.value;
   const coming = comingRound.value;
   if (!practice || !coming?.drill || obstacle(practice)) return;
-  const { drill, step, ordinal } = coming;
+  const { drill, step } = coming;
   const everyone = pairs ?? coming.pairs;
   const courts = courtsOf(practice, drill, everyone);
   const set = waitingRound(practice);
   const said = {
+    ...(step?.id !== undefined && { step: step.id }),
     terms: termsOf(drill, step?.size),
     seconds: currentPlan().seconds,
     pairs: courts?.playing.map(({ pair }) => pair) ?? everyone,
     ...(courts && courts.waiting.length > 0 && { waiting: courts.waiting }),
   };
   const stands = set && {
+    ...(set.step !== undefined && { step: set.step }),
     terms: set.terms,
     seconds: set.seconds,
     pairs: set.tallies.map(({ pair }) => pair),
@@ -160,8 +176,8 @@ export function setRound(pairs?: Pair[]): void {
   append({
     kind: 'round-set',
     practice: practice.id,
-    round: set?.id ?? nanoid(10),
-    ordinal,
+    round: set?.said.round ?? nanoid(10),
+    ordinal: set?.slot ?? 1 + Math.max(-1, ...practice.rounds.map(({ slot }) => slot)),
     ...said,
   });
 }

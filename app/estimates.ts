@@ -5,7 +5,7 @@ import { pairStints } from '../core/figures/stints.ts';
 import type { Estimate, PlayedRound, PlayedTally, Summary } from '../core/ledger/summary.ts';
 import type { Pace } from '../core/round/tempo.ts';
 import { currentRound, isRunning } from './actions.ts';
-import { history, keepEstimates, openPractice, practice, summaries } from './ledger.ts';
+import { history, keepEstimates, openPractice, practice, summaries } from './practices.ts';
 
 /*
  * All touches of a round take a phone up to a tenth of a second to work out. So they are worked out

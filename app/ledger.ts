@@ -1,4 +1,4 @@
-import { batch, computed, effect, signal } from '@preact/signals';
+import { batch, computed, signal } from '@preact/signals';
 import { nanoid } from 'nanoid';
 import {
   type AnyEntry,
@@ -10,18 +10,15 @@ import {
 } from '../core/ledger/entry.ts';
 import { byId, isPractised, isStanding, join } from '../core/ledger/join.ts';
 import { foldLibrary } from '../core/ledger/library.ts';
-import { foldPractice } from '../core/ledger/practice.ts';
 import { foldSquad } from '../core/ledger/squad.ts';
 import { foldSettings } from '../core/ledger/squad-settings.ts';
-import { nextStamp } from '../core/ledger/stamp.ts';
-import { saysAll } from '../core/ledger/stored-summary.ts';
-import { type Summary, summarise } from '../core/ledger/summary.ts';
+import { nextStamp, writerOf } from '../core/ledger/stamp.ts';
 import { foldWishes } from '../core/ledger/wishes.ts';
-import { hornAt, isOver } from '../core/round/clock.ts';
-import { checkClock, dateOf, now, today } from './device/clock.ts';
-import { key, practiceAt } from './device/records.ts';
+import { checkClock, dateOf, now } from './device/clock.ts';
+import { phone } from './device/phone.ts';
+import { key } from './device/records.ts';
 import { type Damaged, Store } from './device/store.ts';
-import { joinWindows, leads, tellWindows } from './device/windows.ts';
+import { joinWindows, tellWindows } from './device/windows.ts';
 
 /**
  * The one writer: append, save, tell. A touch becomes an entry, the entry is shown at once and
@@ -30,13 +27,19 @@ import { joinWindows, leads, tellWindows } from './device/windows.ts';
  */
 
 /** Every window draws a name of its own, so that no two ever make the same stamp. */
-const writer = nanoid(10);
+const writer = writerOf(phone, nanoid(6));
 let last = '';
 
-let store: Store;
+/** The records of the ledger on this phone, once it was opened. */
+export let store: Store;
 
-const standing = signal<readonly AnyEntry[]>([]);
-const practised = signal<readonly AnyEntry[]>([]);
+/** The entries that stand beyond one practice. */
+export const standing = signal<readonly AnyEntry[]>([]);
+/** The entries of all practices that are not packed, and of those that were opened again. */
+export const practised = signal<readonly AnyEntry[]>([]);
+
+/** Goes up whenever another window, or a file, changed what is packed. */
+export const packsChanged = signal(0);
 
 /** Whether what is on the disk is shown; until then a phone has not answered, or refuses. */
 export const isRead = signal(false);
@@ -49,45 +52,15 @@ export type Trouble = 'full' | 'refused' | 'slow';
 export const trouble = signal<Trouble | undefined>(undefined);
 
 const looseDamaged = signal<readonly Damaged[]>([]);
-const packDamaged = signal<readonly Damaged[]>([]);
+/** Damaged records of packed practices, as far as they were looked at. */
+export const packDamaged = signal<readonly Damaged[]>([]);
 /** Stored records that cannot be read. */
 export const damaged = computed(() => [...looseDamaged.value, ...packDamaged.value]);
-
-/** Summaries of packed practices, oldest first; undefined until they were read. */
-export const history = signal<readonly Summary[] | undefined>(undefined);
 
 export const squad = computed(() => foldSquad(standing.value.filter(isKnown)));
 export const library = computed(() => foldLibrary(standing.value.filter(isKnown)));
 export const wishes = computed(() => foldWishes(standing.value.filter(isKnown)));
 export const squadSettings = computed(() => foldSettings(standing.value.filter(isKnown)));
-
-/** The entries of the practice that began last, of those that are not packed. */
-const latest = computed(() => {
-  const entries = practised.value.filter(isKnown).filter(isPractised);
-  const opened = new Set(
-    entries.filter(({ kind }) => kind === 'practice-opened').map(({ practice }) => practice),
-  );
-  const begun = [...new Set(entries.map(({ practice }) => practice))];
-  const id = begun.findLast((each) => opened.has(each));
-  return entries.filter((entry) => entry.practice === id);
-});
-
-/** The practice that is open today, or was opened last and is not packed. */
-export const practice = computed(() => foldPractice(latest.value));
-
-/** Milliseconds since 1970 of the last thing that was said in that practice. */
-export const lastSaid = (): number | undefined => latest.value.at(-1)?.at;
-
-/** So long after the last thing said, a practice of another date goes on: it is past midnight. */
-const GOES_ON_MS = 4 * 3_600_000;
-
-/** The practice of today that is under way. */
-export const openPractice = computed(() => {
-  const held = practice.value;
-  if (!held || held.closed) return undefined;
-  const goesOn = Math.abs(now() - (lastSaid() ?? 0)) < GOES_ON_MS;
-  return held.date === today() || goesOn ? held : undefined;
-});
 
 /** How long the app waits for what is on the disk before it opens without. */
 const PATIENCE_MS = 3_000;
@@ -124,7 +97,7 @@ export function append(...sayings: Saying[]): Entry[] {
 }
 
 /** Takes entries into what is shown. */
-function show(entries: readonly AnyEntry[]): void {
+export function show(entries: readonly AnyEntry[]): void {
   for (const { id } of entries) if (id > last) last = id;
   batch(() => {
     const more = entries.filter(isPractised);
@@ -209,7 +182,9 @@ async function read(): Promise<void> {
   const there = new Set([...opened.standing, ...opened.practised].map(({ id }) => id));
   const gone = saved.filter(({ id }) => !there.has(id));
   const isPacked = (entry: AnyEntry) => isPractised(entry) && opened.packed.has(entry.practice);
-  const away = new Set(gone.filter(isPacked).map(({ id }) => id));
+  // Those that were opened again lie in their pack and stay in sight.
+  const isAway = (entry: AnyEntry) => isPacked(entry) && !openedAgain.has(String(entry.practice));
+  const away = new Set(gone.filter(isAway).map(({ id }) => id));
   const lost = gone.filter((entry) => !isPacked(entry));
   const mended = new Set(lost.map(key.entry));
   batch(() => {
@@ -226,7 +201,10 @@ async function read(): Promise<void> {
   });
 }
 
-const practicesOf = (entries: readonly AnyEntry[]): Set<string> =>
+/** Packed practices that a screen shows entry by entry. */
+export const openedAgain = new Set<string>();
+
+export const practicesOf = (entries: readonly AnyEntry[]): Set<string> =>
   new Set(entries.filter(isPractised).map((entry) => entry.practice));
 
 /** A practice whose opening was damaged or lost is opened again, or nothing of it could be shown. */
@@ -248,10 +226,7 @@ function hear(told: unknown): void {
   const { entries, again } = (told ?? {}) as { entries?: unknown; again?: unknown };
   if (again) {
     readAgain();
-    if (history.value) {
-      history.value = undefined;
-      void readHistory();
-    }
+    packsChanged.value += 1;
   }
   if (!Array.isArray(entries)) return;
   const shown = new Set([...standing.value, ...practised.value].map(({ id }) => id));
@@ -262,174 +237,11 @@ function hear(told: unknown): void {
   // Whoever found that the phone's clock was set counts by the new one from here on.
   if (fresh.some(({ kind }) => kind === 'clock-doubted')) checkClock();
   show(fresh);
-  if (fresh.some((entry) => isPractised(entry) && entry.practice !== practice.value?.id)) {
-    void packClosed();
-  }
 }
 
-let packing: Promise<void> | undefined;
-let readingHistory: Promise<void> | undefined;
-
-/** Between two portions of a long work the phone serves whoever touches it. */
-const breathe = () => new Promise((resolve) => setTimeout(resolve));
-
-/**
- * Packs every practice that is closed or of an earlier day, so that opening stays quick. Only the
- * window that leads does so. A phone that cannot write now leaves it for another time.
- */
-export async function packClosed(): Promise<void> {
-  await readingHistory;
-  packing ??= packPast()
-    .catch(() => {})
-    .finally(() => {
-      packing = undefined;
-    });
-  await packing;
-}
-
-async function packPast(): Promise<void> {
-  if (!leads.value || !isRead.value) return;
-  let packed = false;
-  for (const id of practicesOf(practised.value)) {
-    const own = practised.value.filter((entry) => entry.practice === id);
-    const folded = foldPractice(own.filter(isKnown).filter(isPractised));
-    const isPast = !folded || folded.date < today() || (folded.closed && id !== practice.value?.id);
-    const waits = own.some((entry) => unsaved.value.has(entry.id));
-    if (!isPast || waits || id === openPractice.value?.id) continue;
-    const summary = await store.pack(id, now());
-    if (!summary) continue;
-    packed = true;
-    batch(() => {
-      practised.value = practised.value.filter((entry) => entry.practice !== id);
-      if (history.value) history.value = withSummary(history.value, summary);
-    });
-  }
-  if (packed) tellWindows({ again: true });
-}
-
-const withSummary = (all: readonly Summary[], summary: Summary): Summary[] =>
-  inDateOrder([...all.filter(({ practice }) => practice !== summary.practice), summary]);
-
-const inDateOrder = (summaries: Summary[]): Summary[] =>
-  summaries.sort((a, b) =>
-    key.summary(a.date, a.practice) < key.summary(b.date, b.practice) ? -1 : 1,
-  );
-
-/** Reads the summaries of all packed practices, once; figures need them, counting does not. */
-export async function readHistory(): Promise<void> {
-  await packing;
-  if (history.value) return;
-  readingHistory ??= readSummaries().finally(() => {
-    readingHistory = undefined;
-  });
-  await readingHistory;
-}
-
-async function readSummaries(): Promise<void> {
-  const summaries: Summary[] = [];
-  const found: Damaged[] = [];
-  for await (const portion of store.history(now())) {
-    summaries.push(...portion.summaries);
-    found.push(...portion.damaged);
-    await breathe();
-  }
-  batch(() => {
-    history.value = inDateOrder(summaries);
-    packDamaged.value = found;
-  });
-}
-
-/** So many packs are looked at each time the app is opened: nearly all of a season. */
-const LOOKS = 30;
-
-/**
- * Looks at some of the packs, wherever the chance falls, so that damage is found while a backup may
- * still be at hand. Summaries that say less than their packs are made anew.
- */
-export async function lookOver(): Promise<void> {
-  if (!leads.value) return;
-  const { keys, packed } = await store.index();
-  const all = [...packed];
-  const from = Math.floor(Math.random() * all.length);
-  const some = [...all.slice(from), ...all.slice(0, from)].slice(0, LOOKS);
-  const looked = new Map(some.map((practice) => [practice, keys.get(practice) ?? []]));
-  for await (const portion of store.look(looked, now())) {
-    batch(() => {
-      const known = new Set(packDamaged.value.map((each) => each.key));
-      const more = portion.damaged.filter((each) => !known.has(each.key));
-      if (more.length > 0) packDamaged.value = [...packDamaged.value, ...more];
-      for (const summary of portion.summaries) {
-        const shown = history.value?.find(({ practice }) => practice === summary.practice);
-        if (history.value && !saysAll(shown, summary)) {
-          history.value = withSummary(history.value, summary);
-        }
-      }
-    });
-    await breathe();
-  }
-}
-
-/**
- * Keeps what was worked out of a packed practice with its summary. Where the phone does not save it
- * now, or the practice was packed anew, it is worked out again another time.
- *
- * @param summary as `history` has it
- * @param whole the same with what was worked out
- */
-export async function keepEstimates(summary: Summary, whole: Summary): Promise<void> {
-  if (!history.value?.includes(summary)) return;
-  history.value = history.value.map((each) => (each === summary ? whole : each));
-  await store.keepSummary(summary, whole).catch(() => {});
-}
-
-/** Goes up with every horn: nobody says that a clock has run out, and its round is longer by then. */
-const horns = signal(0);
-effect(() => {
-  void horns.value;
-  const clock = practice.value?.rounds.at(-1)?.clock;
-  const at = clock && !isOver(clock, now()) ? hornAt(clock, now()) : undefined;
-  if (at === undefined) return;
-  const timer = setTimeout(() => {
-    horns.value += 1;
-  }, at - now());
-  return () => clearTimeout(timer);
-});
-
-/** Packed practices and those of today, as figures read them, oldest first. */
-export const summaries = computed<readonly Summary[]>(() => {
-  void horns.value;
-  const current = practice.value;
-  const past = (history.value ?? []).filter((summary) => summary.practice !== current?.id);
-  return current ? [...past, summarise(current, now())] : past;
-});
-
-/** What the damaged records belong to: a practice with its date where that is known, or the squad. */
-export interface DamagedPlace {
-  practice?: string;
-  date?: string;
-  records: number;
-}
-
-export const damagedPlaces = computed<DamagedPlace[]>(() => {
-  const places = new Map<string | undefined, DamagedPlace>();
-  for (const each of damaged.value) {
-    const practice = practiceAt(each.key);
-    const place = places.get(practice) ?? { records: 0 };
-    const date = place.date ?? (practice && dateOfPractice(practice));
-    places.set(practice, {
-      records: place.records + 1,
-      ...(practice !== undefined && { practice }),
-      ...(date !== undefined && { date }),
-    });
-  }
-  return [...places.values()];
-});
-
-function dateOfPractice(id: string): string | undefined {
-  for (const entry of practised.value.filter(isKnown)) {
-    if (entry.kind === 'practice-opened' && entry.practice === id) return entry.date;
-  }
-  return history.value?.find(({ practice }) => practice === id)?.date;
+/** Takes practices out of sight that are packed: their summaries say what figures read of them. */
+export function dropPractices(practices: ReadonlySet<string>): void {
+  practised.value = practised.value.filter((entry) => !practices.has(String(entry.practice)));
 }
 
 /** Removes damaged records from this phone, once they were handed over or are not missed. */
@@ -440,11 +252,8 @@ export async function removeDamaged(): Promise<void> {
   await saving;
 }
 
-/** The practice of now with all that its names and drills need, as far as it is shown. */
-export const practiceEntries = (): readonly AnyEntry[] => [
-  ...standing.value,
-  ...practised.value.filter((entry) => entry.practice === practice.value?.id),
-];
+/** Between two portions of a long work the phone serves whoever touches it. */
+export const breathe = () => new Promise((resolve) => setTimeout(resolve));
 
 /** Every entry there is, in portions, those that are not saved yet too. */
 export async function* allEntries(): AsyncGenerator<readonly AnyEntry[]> {
@@ -456,28 +265,24 @@ export async function* allEntries(): AsyncGenerator<readonly AnyEntry[]> {
 }
 
 /**
- * Joins entries from a file with the ledger: all of them or none. A practice of today that is not
- * closed is one to go on with, where this phone has none of its own.
+ * Joins entries from a file with the ledger: all of them or none.
  *
  * @param practices the entries of each practice, sorted by id
+ * @param staysOpen whether a practice that is new here is one to go on with
  * @returns how many entries were new here
  */
 export async function takeIn(
   standers: readonly AnyEntry[],
   practices: ReadonlyMap<string, readonly AnyEntry[]>,
+  staysOpen: (entries: readonly AnyEntry[]) => boolean,
 ): Promise<number> {
   await save();
-  const goesOn = (entries: readonly AnyEntry[]) => {
-    const folded = foldPractice(entries.filter(isKnown).filter(isPractised));
-    return !openPractice.value && folded?.date === today() && !folded.closed;
-  };
-  const taken = await store.take(standers, practices, goesOn, now());
+  const taken = await store.take(standers, practices, staysOpen, now());
   if (taken > 0) {
     readAgain();
     tellWindows({ again: true });
     await saving;
-    history.value = undefined;
-    await readHistory();
+    packsChanged.value += 1;
   }
   return taken;
 }

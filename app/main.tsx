@@ -9,17 +9,16 @@ import { askToPersist } from './device/persist.ts';
 import { prefs } from './device/prefs.ts';
 import { leads } from './device/windows.ts';
 import { followWorker, outOfDate, registerWorker } from './device/worker.ts';
+import { isRead, openLedger, unsaved } from './ledger.ts';
 import {
   history,
-  isRead,
   lookOver,
-  openLedger,
   openPractice,
-  packClosed,
+  packPast,
   practice,
   readHistory,
-  unsaved,
-} from './ledger.ts';
+  startPacking,
+} from './practices.ts';
 import { replace, route } from './route.ts';
 import { DEMO_DATABASE } from './settings/demo.ts';
 import { loadWords } from './words/words.ts';
@@ -111,11 +110,12 @@ function keepLedger(): void {
  * and what takes long to work out begins.
  */
 function tidy(): void {
+  startPacking();
   effect(() => {
     if (!leads.value) return;
     untracked(
       () =>
-        void packClosed()
+        void packPast()
           .then(readHistory)
           .then(() => (roundRuns() ? undefined : lookOver())) // It takes a slow phone a while.
           .catch(() => {}),

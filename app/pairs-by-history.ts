@@ -6,7 +6,8 @@ import { type PairProposal, proposeChange, proposePairs } from '../core/planning
 import { whatIsDue } from '../core/planning/what-is-due.ts';
 import type { Pair } from '../core/round/pair.ts';
 import { today } from './device/clock.ts';
-import { squad, summaries, wishes } from './ledger.ts';
+import { squad, wishes } from './ledger.ts';
+import { summaries } from './practices.ts';
 
 /**
  * Who plays with whom by what the ledger knows: who has met lately, levels, and the coach's wishes.

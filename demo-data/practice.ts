@@ -1,6 +1,6 @@
 import { termsOf } from '../core/drill/drill.ts';
 import { starterDrills } from '../core/drill/starter-drills.ts';
-import { type Plan, plannedRounds, stepAt } from '../core/round/block.ts';
+import type { Plan, Step } from '../core/round/block.ts';
 import type { Pair } from '../core/round/pair.ts';
 import { FEWEST_PLAYERS, pairUp, rePair } from '../core/round/pairs.ts';
 import type { Random } from './random.ts';
@@ -9,6 +9,7 @@ import { playRound, type Truth } from './round.ts';
 import type { Success } from './skill.ts';
 import type { Member } from './squad.ts';
 import { turnPartners, turnRoles } from './turning.ts';
+import { turnsOf } from './turns.ts';
 
 /** The smallest part of the squad that comes to a practice. */
 const LEAST_ATTENDANCE = 0.7;
@@ -45,19 +46,18 @@ export function playPractice(
   for (const player of here) say({ kind: 'player-came', practice, player }, pass(2_000));
   say({ kind: 'block-planned', practice, plan }, pass(40_000));
 
-  const rounds = plannedRounds(plan);
+  const turns = turnsOf(plan);
   let pairs: Pair[] | undefined;
-  for (let ordinal = 0; ordinal < rounds; ordinal += 1) {
+  for (const [ordinal, { step, turn }] of turns.entries()) {
     if (latecomer !== undefined && ordinal === lateRound) {
       here.push(latecomer);
       say({ kind: 'player-came', practice, player: latecomer }, pass(5_000));
     }
-    if (spare && ordinal === rounds - 1 && random.chance(LEAVES_EARLY)) {
+    if (spare && ordinal === turns.length - 1 && random.chance(LEAVES_EARLY)) {
       say({ kind: 'player-left', practice, player: here.shift()! }, pass(5_000));
     }
-    const { step } = stepAt(plan, ordinal)!;
     const drill = starterDrills.find(({ id }) => id === step.drill)!;
-    pairs = nextPairs(pairs, here, plan, ordinal);
+    pairs = nextPairs(pairs, here, step, turn);
     const terms = termsOf(drill, step.size);
     const round = { practice, round: random.id(), ordinal, terms, seconds: plan.seconds, pairs };
     const played = playRound(round, pass(90_000), success, random, say);
@@ -82,12 +82,11 @@ function attending(squad: readonly Member[], random: Random): string[] {
 function nextPairs(
   before: readonly Pair[] | undefined,
   here: readonly string[],
-  plan: Plan,
-  ordinal: number,
+  { partners }: Step,
+  turn: number,
 ): Pair[] {
   const stayed = before && rePair(before, here);
   if (!stayed) return pairUp(here);
-  const coming = stepAt(plan, ordinal);
-  if (coming?.step.partners === 'turn') return turnPartners(stayed);
-  return coming && coming.turn > 0 ? turnRoles(stayed) : stayed;
+  if (partners === 'turn') return turnPartners(stayed);
+  return turn > 0 ? turnRoles(stayed) : stayed;
 }

@@ -4,7 +4,7 @@ import { plannedRounds } from '../../core/round/block.ts';
 import { currentPlan, obstacle } from '../actions.ts';
 import { comingRound, playingPairs, setRound } from '../coming-round.ts';
 import { sleeps, tryToStayAwake } from '../device/wake.ts';
-import { library, openPractice } from '../ledger.ts';
+import { library } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
 import { BlockCautions, DrillCautions } from '../parts/cautions.tsx';
 import { Messages } from '../parts/messages.tsx';
@@ -12,6 +12,7 @@ import { Notice } from '../parts/notice.tsx';
 import { Pairs } from '../parts/pairs.tsx';
 import { Presence } from '../parts/presence.tsx';
 import { SquadCourt, setupOf } from '../parts/squad-court.tsx';
+import { openPractice } from '../practices.ts';
 import { go } from '../route.ts';
 import { drillName, textOf } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';
@@ -42,7 +43,10 @@ export function BeforeRound({ round }: { round: OpenRound }) {
       <header>
         <div>
           <p class="faint">
-            {t.before} · {t.of(round.ordinal + 1, plannedRounds(currentPlan()))}
+            {[
+              t.before,
+              ...(coming?.number ? [t.of(coming.number, plannedRounds(currentPlan()))] : []),
+            ].join(' · ')}
           </p>
           <h1 class="break">{drillName(round.terms)}</h1>
         </div>
@@ -71,7 +75,7 @@ export function BeforeRound({ round }: { round: OpenRound }) {
         </dl>
       </div>
       <DrillCautions shots={round.terms.shots} />
-      {round.ordinal === 0 && <BlockCautions />}
+      {coming?.number === 1 && <BlockCautions />}
       <section class="part" aria-labelledby="round-pairs">
         <header>
           <h2 id="round-pairs">{words.value.today.pairs}</h2>

@@ -1,10 +1,11 @@
 import type { OpenRound } from '../../core/ledger/practice.ts';
 import { EXTENSION_SECONDS } from '../../core/round/clock.ts';
-import { extend, press } from '../actions.ts';
+import { currentRound, extend, press } from '../actions.ts';
 import { setRound } from '../coming-round.ts';
 import { sound, unlockSound } from '../device/sound.ts';
 import { sayNoMore } from '../device/voice.ts';
 import { stayAwake } from '../device/wake.ts';
+import { openPractice } from '../practices.ts';
 
 /*
  * What a person does to a round's clock. The signs follow the clock by themselves; what only a
@@ -16,7 +17,8 @@ export function startRound(round: OpenRound): void {
   sayNoMore();
   unlockSound();
   setRound();
-  press('clock-started', round);
+  // With the pairs that were set a moment ago: what is said of the round is said of those.
+  press('clock-started', currentRound(openPractice.value) ?? round);
   sound('start');
   void stayAwake();
 }

@@ -1,7 +1,8 @@
 import { isOver, isPaused, liveSeconds } from '../../core/round/clock.ts';
 import { currentRound } from '../actions.ts';
 import { type Jump, now } from '../device/clock.ts';
-import { append, lastSaid, practice } from '../ledger.ts';
+import { append } from '../ledger.ts';
+import { lastSaid, practice } from '../practices.ts';
 
 /** What an entry can say of it, in seconds: a phone may wake up in the year 1970. */
 const MOST_SECONDS = 1e9;
@@ -21,7 +22,7 @@ export function noteJump({ by, slept }: Jump): void {
   const doubt = {
     kind: 'clock-doubted' as const,
     practice: held.id,
-    round: round.id,
+    ...round.said,
     seconds: Math.max(-MOST_SECONDS, Math.min(MOST_SECONDS, by / 1000)),
   };
   if (!slept) append({ ...doubt, live: Math.min(MOST_LIVE, liveSeconds(clock, before)) });

@@ -1,10 +1,10 @@
-import { plannedRounds } from '../../core/round/block.ts';
-import { currentPlan, currentRound } from '../actions.ts';
-import { openPractice } from '../ledger.ts';
+import { type Practice, roundsThatCount } from '../../core/ledger/practice.ts';
+import { currentRound, roundsLeft } from '../actions.ts';
 import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
 import { lazyPart } from '../parts/lazy.tsx';
 import { Messages } from '../parts/messages.tsx';
+import { openPractice } from '../practices.ts';
 import { go } from '../route.ts';
 import { words } from '../words/words.ts';
 import { BeforeRound } from './before-round.tsx';
@@ -16,8 +16,10 @@ const BlockSummary = lazyPart(() =>
 
 /** A round from its drill's card to the horn; where none is set, what to do next. */
 export function CourtScreen() {
-  const round = currentRound(openPractice.value);
-  if (!round) return <NoRound />;
+  const practice = openPractice.value;
+  const round = currentRound(practice);
+  // A round that was set waits in vain where its drill, the last one, was taken out of the block.
+  if (!round || (!round.clock && isDone(practice))) return <NoRound />;
   return round.clock ? (
     <RunningRound key={round.id} round={round} clock={round.clock} />
   ) : (
@@ -25,10 +27,13 @@ export function CourtScreen() {
   );
 }
 
+/** Whether something was played, and nothing of the block is left. */
+const isDone = (practice: Practice | undefined): boolean =>
+  practice !== undefined && roundsThatCount(practice).length > 0 && roundsLeft(practice) === 0;
+
 function NoRound() {
   const t = words.value.court;
-  const played = openPractice.value?.rounds.length ?? 0;
-  const done = played > 0 && played >= plannedRounds(currentPlan());
+  const done = isDone(openPractice.value);
   return (
     <>
       <main class="page">

@@ -1,16 +1,27 @@
-import type { OpenRound } from '../../core/ledger/practice.ts';
-import { recordedSeconds } from '../../core/round/clock.ts';
+import { type OpenRound, recordedIn } from '../../core/ledger/practice.ts';
+import { isOver, isTooShort } from '../../core/round/clock.ts';
+import { withPlayer } from '../../core/round/pairs.ts';
 import type { Mark, Tally } from '../../core/round/tally.ts';
-import { bestRun, correct, currentRound, judge, press, roundsLeft, showing } from '../actions.ts';
+import {
+  bestRun,
+  correct,
+  correctPairs,
+  currentRound,
+  judge,
+  press,
+  roundsLeft,
+  showing,
+} from '../actions.ts';
 import { setRound } from '../coming-round.ts';
 import { now } from '../device/clock.ts';
-import { openPractice } from '../ledger.ts';
+import { squad } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
 import { lazyPart } from '../parts/lazy.tsx';
 import { Letter } from '../parts/letter.tsx';
 import { Messages } from '../parts/messages.tsx';
-import { namesOf } from '../parts/names.ts';
+import { namesOf, playerName } from '../parts/names.ts';
 import { Notice } from '../parts/notice.tsx';
+import { openPractice, roundAt } from '../practices.ts';
 import { go, replace } from '../route.ts';
 import { drillName } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';
@@ -21,9 +32,8 @@ const SizeOff = lazyPart(() => import('./size-off.tsx').then((file) => file.Size
 /** The short step after the horn, in which counts are put right; open until the practice closes. */
 export function SettleScreen({ round: id }: { round: string | undefined }) {
   const t = words.value.settle;
-  const practice = openPractice.value;
-  const round = practice?.rounds.find((each) => each.id === id);
-  if (!round?.clock) {
+  const found = roundAt(id);
+  if (!found?.round.clock) {
     return (
       <main class="page">
         <h1>{t.title}</h1>
@@ -32,15 +42,24 @@ export function SettleScreen({ round: id }: { round: string | undefined }) {
       </main>
     );
   }
-  const isLatest = currentRound(practice)?.id === round.id;
+  const { practice, round } = found;
+  const { clock } = found.round;
+  // One of a practice that is over is put right from that practice's own page.
+  const isOpen = practice.id === openPractice.value?.id;
+  const isLatest = isOpen && currentRound(practice)?.id === round.id;
+  const back = () => (isOpen ? go() : go('practice', practice.id));
   const onward = () => {
     if (roundsLeft(practice) > 0) setRound();
     replace('court');
   };
+  const strike = () => {
+    press('round-struck', round);
+    if (isLatest) onward();
+  };
   const settle = () => {
     press('round-settled', round);
     if (isLatest) onward();
-    else go();
+    else back();
   };
   return (
     <main class="page settle">
@@ -58,14 +77,41 @@ export function SettleScreen({ round: id }: { round: string | undefined }) {
       <Messages />
       <p class="faint">
         {words.value.setCounts(round.terms.rule, round.terms.size)} ·{' '}
-        {t.live(recordedSeconds(round.clock, now()))}
+        {t.live(recordedIn(round, clock, now()))}
       </p>
-      {round.doubted !== undefined && <Notice>{t.clockJumped(round.doubted)}</Notice>}
+      {round.jumped !== undefined && <Notice>{t.clockJumped(round.jumped)}</Notice>}
+      {round.struck ? (
+        <Notice>
+          {t.struck}{' '}
+          <Button onClick={() => press('round-restored', round)}>{t.restoreRound}</Button>
+        </Notice>
+      ) : (
+        isOver(clock, now()) &&
+        isTooShort(clock) && (
+          <Notice>
+            {t.tooShort(recordedIn(round, clock, now()))}{' '}
+            <Button onClick={strike}>{t.strikeRound}</Button>
+          </Notice>
+        )
+      )}
       <ul class="settle-pairs">
         {round.tallies.map((tally) => (
           <PairRow key={tally.pair.letter} round={round} tally={tally} />
         ))}
       </ul>
+      {round.aside && (
+        <section class="part">
+          <p>{t.aside}</p>
+          <ul>
+            {round.aside.map(({ pair, sets }) => (
+              <li key={pair.letter} class="break">
+                {t.asideOf(namesOf(pair.players), sets)}
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <PutRight round={round} onStrike={strike} />
       <div class="before-start">
         <Button as="main" onClick={settle}>
           {isLatest && roundsLeft(practice) > 0 ? t.next : t.finish}
@@ -83,6 +129,43 @@ export function SettleScreen({ round: id }: { round: string | undefined }) {
         )}
       </div>
     </main>
+  );
+}
+
+/** What is rarely wrong: who played, and whether the round should count at all. */
+function PutRight({ round, onStrike }: { round: OpenRound; onStrike: () => void }) {
+  const t = words.value.settle;
+  const pairs = round.tallies.map(({ pair }) => pair);
+  const inPairs = pairs.flatMap(({ players }) => players);
+  const others = [...squad.value.keys()].filter((player) => !inPairs.includes(player));
+  return (
+    <details class="part">
+      <summary>{t.wrongNames}</summary>
+      <div class="stack">
+        {pairs.map(({ letter, players }) => (
+          <div key={letter} class="settle-names">
+            <Letter letter={letter} />
+            {players.map((player, place) => (
+              <select
+                key={player}
+                aria-label={t.plays(letter, place + 1)}
+                value={player}
+                onChange={(event) =>
+                  correctPairs(round, withPlayer(pairs, player, event.currentTarget.value))
+                }
+              >
+                {[...inPairs, ...others].map((each) => (
+                  <option key={each} value={each}>
+                    {playerName(each)}
+                  </option>
+                ))}
+              </select>
+            ))}
+          </div>
+        ))}
+        {!round.struck && <Button onClick={onStrike}>{t.strikeRound}</Button>}
+      </div>
+    </details>
   );
 }
 
@@ -116,6 +199,9 @@ function PairRow({ round, tally }: { round: OpenRound; tally: Tally }) {
           onChange={(by) => correct(round, letter, by)}
         />
       )}
+      {tally.also?.map(({ phone, sets }) => (
+        <Notice key={phone}>{t.also(sets)}</Notice>
+      ))}
       {rule === 'in-a-row' && <SizeOff round={round} tally={tally} />}
       {doubts.map((mark) => (
         <Doubt key={mark.id} round={round} mark={mark} />
@@ -191,7 +277,7 @@ function Doubt({ round, mark }: { round: OpenRound; mark: Mark }) {
   );
 }
 
-/** Shots that may not have been seen: a dash until they were said. */
+/** Shots that may not have been seen: a dash unless they were said. */
 function Shots({
   name,
   label,
@@ -205,7 +291,7 @@ function Shots({
   value: number | undefined;
   most: number;
   shown: (shots: number) => string;
-  onChange: (shots: number) => void;
+  onChange: (shots: number | undefined) => void;
 }) {
   return (
     <label class="settle-shots">
@@ -213,9 +299,11 @@ function Shots({
       <select
         aria-label={label}
         value={value ?? ''}
-        onChange={(event) => onChange(Number(event.currentTarget.value))}
+        onChange={({ currentTarget: { value } }) =>
+          onChange(value === '' ? undefined : Number(value))
+        }
       >
-        {value === undefined && <option value="">{words.value.settle.notSeen}</option>}
+        <option value="">{words.value.settle.notSeen}</option>
         {Array.from({ length: most + 1 }, (_, shots) => (
           <option key={shots} value={shots}>
             {shown(shots)}

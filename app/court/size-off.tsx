@@ -1,13 +1,15 @@
 import { useEffect, useState } from 'preact/hooks';
 import { isOffSize, sizeAdvice } from '../../core/figures/advice.ts';
 import type { OpenRound } from '../../core/ledger/practice.ts';
-import { comesAgain, withSize } from '../../core/round/set-sizes.ts';
+import { stepsPlayed } from '../../core/ledger/practice.ts';
+import { comesAgain, withSize } from '../../core/round/block.ts';
 import type { Tally } from '../../core/round/tally.ts';
 import { currentPlan, plan } from '../actions.ts';
 import { allPairs, estimateNow, paceNow } from '../estimates.ts';
 import { Button } from '../parts/button.tsx';
 import { Explained } from '../parts/explained.tsx';
 import { namesOf } from '../parts/names.ts';
+import { openPractice } from '../practices.ts';
 import { figureWords } from '../words/figure-words.ts';
 import { words } from '../words/words.ts';
 import './size-off.css';
@@ -33,6 +35,7 @@ export function SizeOff({ round, tally }: { round: OpenRound; tally: Tally }) {
   if (!advice || advice.size === terms.size) return null;
   const t = figureWords.value.size;
   const take = () => plan(withSize(currentPlan(), terms.drill, advice.size));
+  const played = openPractice.value ? stepsPlayed(openPractice.value) : [];
   const taken = currentPlan().steps.some(
     (step) => step.drill === terms.drill && step.size === advice.size,
   );
@@ -44,7 +47,7 @@ export function SizeOff({ round, tally }: { round: OpenRound; tally: Tally }) {
       {taken ? (
         <p role="status">{t.taken(advice.size)}</p>
       ) : (
-        comesAgain(currentPlan(), terms.drill, round.ordinal) && (
+        comesAgain(currentPlan(), played, terms.drill) && (
           <Button
             aria-label={words.value.named(t.next(advice.size), namesOf(players))}
             onClick={take}

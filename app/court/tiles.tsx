@@ -5,10 +5,11 @@ import type { OpenRound } from '../../core/ledger/practice.ts';
 import { type Clock, endSecond } from '../../core/round/clock.ts';
 import type { Mark, Tally } from '../../core/round/tally.ts';
 import { prefs } from '../device/prefs.ts';
-import { history, unsaved } from '../ledger.ts';
+import { unsaved } from '../ledger.ts';
 import { Letter } from '../parts/letter.tsx';
 import { namesOf, playerName } from '../parts/names.ts';
 import { onTouch } from '../parts/on-touch.ts';
+import { history } from '../practices.ts';
 import { words } from '../words/words.ts';
 import { keyOf } from './keys.ts';
 import {

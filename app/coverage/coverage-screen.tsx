@@ -7,12 +7,13 @@ import {
   OVERDUE,
 } from '../../core/figures/coverage.ts';
 import { today } from '../device/clock.ts';
-import { history, squad, summaries } from '../ledger.ts';
+import { squad } from '../ledger.ts';
 import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { playerName } from '../parts/names.ts';
 import { Reading } from '../parts/reading.tsx';
+import { history, summaries } from '../practices.ts';
 import { go, href } from '../route.ts';
 import { drillName } from '../words/drill-text.ts';
 import { planningWords } from '../words/planning-words.ts';

@@ -1,3 +1,5 @@
+import { signal } from '@preact/signals';
+
 /** Wall and steady clock may differ by this much before it counts as a jump. */
 const JUMP_MS = 1_000;
 
@@ -10,6 +12,14 @@ let hidden = false;
  * its clock in mid-round does not move the round.
  */
 export const now = (): number => wall + (performance.now() - steady);
+
+const MINUTE = 60_000;
+
+/**
+ * The minutes since 1970 that have passed: whoever reads it is told as the next one begins, or as a
+ * page that slept through many is looked at again. Every zone's day begins with a minute.
+ */
+export const thisMinute = signal(Math.floor(now() / MINUTE));
 
 /** The wall clock was found away from where the steady one had it. */
 export interface Jump {
@@ -34,10 +44,12 @@ export function checkClock(): void {
   const by = Date.now() - now();
   const slept = hidden && by > 0;
   hidden = document.visibilityState === 'hidden';
-  if (Math.abs(by) <= JUMP_MS) return;
-  wall = Date.now();
-  steady = performance.now();
-  for (const listener of listeners) listener({ by, slept });
+  if (Math.abs(by) > JUMP_MS) {
+    wall = Date.now();
+    steady = performance.now();
+    for (const listener of listeners) listener({ by, slept });
+  }
+  thisMinute.value = Math.floor(now() / MINUTE);
 }
 
 /** How often the clocks are held against each other while the page is open. */
@@ -58,4 +70,4 @@ export function dateOf(time: number): string {
 }
 
 /** Today's date here, YYYY-MM-DD. */
-export const today = (): string => dateOf(now());
+export const today = (): string => dateOf(thisMinute.value * MINUTE);

@@ -2,7 +2,7 @@ import { type AnyEntry, isKnown, readEntry } from '../../core/ledger/entry.ts';
 import { byId, isPractised, join } from '../../core/ledger/join.ts';
 import { foldPractice } from '../../core/ledger/practice.ts';
 import { isSummary, saysAll } from '../../core/ledger/stored-summary.ts';
-import { type Summary, summarise } from '../../core/ledger/summary.ts';
+import { type Summary, summarise, withEstimatesOf } from '../../core/ledger/summary.ts';
 import {
   type Damaged,
   entriesOf,
@@ -70,12 +70,15 @@ export async function packIn(
   const loose = entriesOf(await rowsOf(store, under(`p/${practice}/`)), []);
   const before = await packOf(store, practice);
   const entries = join(join(before?.entries ?? [], loose), more);
-  const summary = summaryOf(entries, now);
-  if (!summary) return undefined;
+  const keys = before ? await summaryKeys(store, practice) : [];
+  const stored = await storedAt(store, keys);
+  const made = summaryOf(entries, now);
+  if (!made) return undefined;
+  const summary = withEstimatesOf(made, stored);
   if (before?.path !== undefined) await putAside(store, key.packed(practice), before.record);
   putRecord(store, key.packed(practice), { entries });
   // Its date may have been another one, until the entry came that opened it first.
-  if (before) for (const at of await summaryKeys(store, practice)) store.delete(at);
+  for (const at of keys) store.delete(at);
   putRecord(store, key.summary(summary.date, practice), summary);
   for (const entry of loose) store.delete(key.entry(entry));
   return summary;
@@ -90,6 +93,17 @@ const summaryKeys = async (store: IDBObjectStore, practice: string): Promise<str
   (await resultOf(store.getAllKeys(under('i/'))))
     .map(String)
     .filter((at) => at.endsWith(`/${practice}`));
+
+/** The summary that lies at one of these keys, where one can be read. */
+async function storedAt(
+  store: IDBObjectStore,
+  keys: readonly string[],
+): Promise<Summary | undefined> {
+  const rows = await Promise.all(
+    keys.map(async (at) => ({ key: at, record: await recordAt(store, at) })),
+  );
+  return rows.find(liesRight)?.record as Summary | undefined;
+}
 
 async function putAside(store: IDBObjectStore, at: string, record: unknown): Promise<void> {
   if (record === undefined) return; // Nothing of it is left.
@@ -121,9 +135,10 @@ export async function lookAt(
     keys.map(async (at) => ({ key: at, record: await recordAt(store, at) })),
   );
   const stored = rows.find(liesRight)?.record as Summary | undefined;
-  const made = pack && summaryOf(pack.entries, now);
+  const afresh = pack && summaryOf(pack.entries, now);
+  const made = afresh && withEstimatesOf(afresh, stored);
   const path = pack ? pack.path : 'record';
-  const stands = stored && (path !== undefined || !made || saysAll(stored, made));
+  const stands = stored && (path !== undefined || !afresh || saysAll(stored, afresh));
   const summary = stands ? stored : made;
   if (summary && !(stands && keys.length === 1)) {
     for (const at of keys) store.delete(at);

@@ -1,8 +1,8 @@
 import type { UseStore } from 'idb-keyval';
 import type { AnyEntry, Entry } from '../../core/ledger/entry.ts';
-import { isPractised } from '../../core/ledger/join.ts';
+import { isPractised, join } from '../../core/ledger/join.ts';
 import { saysAll } from '../../core/ledger/stored-summary.ts';
-import type { Summary } from '../../core/ledger/summary.ts';
+import { SUMMARY_VERSION, type Summary } from '../../core/ledger/summary.ts';
 import { durableStore } from './durable-store.ts';
 import { liesRight, lookAt, packIn, packOf, readPack } from './packs.ts';
 import {
@@ -123,6 +123,15 @@ export class Store {
     });
   }
 
+  /** All entries of a practice, packed or not, as far as they can be read, sorted by id. */
+  async practice(practice: string): Promise<AnyEntry[]> {
+    return this.#use('readonly', async (store) => {
+      const pack = await packOf(store, practice);
+      const loose = entriesOf(await rowsOf(store, under(`p/${practice}/`)), []);
+      return join(pack?.entries ?? [], loose);
+    });
+  }
+
   /** Puts a whole ledger in the place of whatever was there: all or nothing. */
   async replace(
     standing: readonly Entry[],
@@ -148,7 +157,11 @@ export class Store {
       const rows = await this.#use('readonly', (store) =>
         rowsOf(store, IDBKeyRange.bound(portion[0], portion.at(-1))),
       );
-      const summaries = rows.filter(liesRight).map(({ record }) => record as Summary);
+      // A summary that an earlier version made is made anew from its pack.
+      const summaries = rows
+        .filter(liesRight)
+        .map(({ record }) => record as Summary)
+        .filter(({ version }) => version === SUMMARY_VERSION);
       for (const { practice } of summaries) wanting.delete(practice);
       const alone = summaries.filter(({ practice }) => !packed.has(practice));
       yield {

@@ -1,10 +1,18 @@
-import { damagedPlaces } from '../ledger.ts';
+import { practiceAt } from '../device/records.ts';
+import { damaged } from '../ledger.ts';
+import { dateOfPractice } from '../practices.ts';
 import { words } from '../words/words.ts';
 
-/** Where the damaged records are, as people say it. */
-export const damagedPlaceNames = (): string[] => {
+/**
+ * Where the damaged records are, as people say it: each practice, by its date where that is known,
+ * and the squad.
+ */
+export function damagedPlaceNames(): string[] {
   const t = words.value.damagedPlaces;
-  return damagedPlaces.value.map(({ practice, date }) =>
-    date !== undefined ? t.practice(date) : practice !== undefined ? t.undated : t.standing,
-  );
-};
+  const practices = new Set(damaged.value.map((each) => practiceAt(each.key)));
+  return [...practices].map((id) => {
+    if (id === undefined) return t.standing;
+    const date = dateOfPractice(id);
+    return date === undefined ? t.undated : t.practice(date);
+  });
+}

@@ -2,7 +2,8 @@ import { useState } from 'preact/hooks';
 import { practiceFile } from '../device/backup-file.ts';
 import { today } from '../device/clock.ts';
 import { type Handed, shareFile } from '../device/share.ts';
-import { practiceEntries } from '../ledger.ts';
+import { standing } from '../ledger.ts';
+import { latestEntries } from '../practices.ts';
 import { words } from '../words/words.ts';
 import { Button } from './button.tsx';
 import { HandedOver } from './handed-over.tsx';
@@ -13,7 +14,13 @@ export function HandPractice() {
   const name = `rally-ledger-${today()}`;
   return (
     <>
-      <Button onClick={() => void shareFile(practiceFile(practiceEntries(), name)).then(setHanded)}>
+      <Button
+        onClick={() =>
+          void shareFile(practiceFile([...standing.value, ...latestEntries()], name)).then(
+            setHanded,
+          )
+        }
+      >
         {words.value.handPractice}
       </Button>
       <HandedOver handed={handed} name={`${name}.txt`} />

@@ -1,7 +1,8 @@
 import { currentRound, isRunning } from '../actions.ts';
 import { prefs } from '../device/prefs.ts';
 import { newVersion, takeNewVersion } from '../device/worker.ts';
-import { damaged, openPractice, unsaved } from '../ledger.ts';
+import { damaged, unsaved } from '../ledger.ts';
+import { openPractice } from '../practices.ts';
 import { removeDemo } from '../settings/demo.ts';
 import { DemoState } from '../settings/demo-state.tsx';
 import { words } from '../words/words.ts';

@@ -1,5 +1,6 @@
 import { come, leave } from '../actions.ts';
-import { openPractice, squad } from '../ledger.ts';
+import { squad } from '../ledger.ts';
+import { openPractice } from '../practices.ts';
 import { words } from '../words/words.ts';
 import { Button } from './button.tsx';
 import './presence.css';

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { readHistory } from '../ledger.ts';
+import { readHistory } from '../practices.ts';
 import { words } from '../words/words.ts';
 import { Notice } from './notice.tsx';
 

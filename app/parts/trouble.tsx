@@ -1,4 +1,5 @@
-import { practice, trouble } from '../ledger.ts';
+import { trouble } from '../ledger.ts';
+import { practice } from '../practices.ts';
 import { words } from '../words/words.ts';
 import { HandPractice } from './hand-practice.tsx';
 import { Notice } from './notice.tsx';

@@ -5,12 +5,13 @@ import { type Proposal, proposeBlock, type Reason } from '../../core/planning/pr
 import { plannedMinutes, plannedRounds, USUAL_MINUTES } from '../../core/round/block.ts';
 import { currentPlan, plan as put } from '../actions.ts';
 import { today } from '../device/clock.ts';
-import { append, history, library, openPractice, squadSettings, summaries } from '../ledger.ts';
+import { append, library, squadSettings } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { Reading } from '../parts/reading.tsx';
 import { Stepper } from '../parts/stepper.tsx';
+import { history, openPractice, summaries } from '../practices.ts';
 import { go } from '../route.ts';
 import { textOf } from '../words/drill-text.ts';
 import { planningWords } from '../words/planning-words.ts';

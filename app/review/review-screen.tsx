@@ -1,11 +1,12 @@
 import { estimated, waiting } from '../estimates.ts';
-import { history, squad } from '../ledger.ts';
+import { squad } from '../ledger.ts';
 import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { playerName } from '../parts/names.ts';
 import { Notice } from '../parts/notice.tsx';
 import { Reading } from '../parts/reading.tsx';
+import { history } from '../practices.ts';
 import { go } from '../route.ts';
 import { figureWords } from '../words/figure-words.ts';
 import { PlayerReview } from './player-review.tsx';

@@ -3,11 +3,12 @@ import { makeBackup } from '../device/backup-file.ts';
 import { today } from '../device/clock.ts';
 import { type Refusal, readBackup } from '../device/read-backup.ts';
 import { type Handed, shareFile } from '../device/share.ts';
-import { allEntries, damaged, practice, takeIn } from '../ledger.ts';
+import { allEntries, damaged } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
 import { HandPractice } from '../parts/hand-practice.tsx';
 import { HandedOver } from '../parts/handed-over.tsx';
 import { Notice } from '../parts/notice.tsx';
+import { practice, takeInFile } from '../practices.ts';
 import { deskWords } from '../words/desk-words.ts';
 import { DamagedPart } from './damaged-part.tsx';
 
@@ -80,7 +81,7 @@ function TakeIn() {
       return;
     }
     try {
-      setOutcome({ taken: await takeIn(brought.standing, brought.practices) });
+      setOutcome({ taken: await takeInFile(brought.standing, brought.practices) });
     } catch {
       setOutcome('failed');
     }

@@ -1,4 +1,5 @@
-import { append, openPractice } from '../ledger.ts';
+import { append } from '../ledger.ts';
+import { openPractice } from '../practices.ts';
 
 /** Keeps what was measured of a drill with the practice under way; nothing happens where there is none. */
 export function keepCheck(

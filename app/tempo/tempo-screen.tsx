@@ -1,9 +1,10 @@
 import { pacesBy } from '../../core/figures/paces.ts';
 import { REFEED_MISSES, refeedOf, TEMPO_HITS, tempoOf } from '../../core/round/tempo.ts';
-import { library, openPractice, summaries } from '../ledger.ts';
+import { library } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { Notice } from '../parts/notice.tsx';
+import { openPractice, summaries } from '../practices.ts';
 import { go } from '../route.ts';
 import { textOf } from '../words/drill-text.ts';
 import { figureWords } from '../words/figure-words.ts';

@@ -8,6 +8,7 @@ import {
   plannedRounds,
   type Step,
   standsToUsual,
+  withoutNames,
 } from '../../core/round/block.ts';
 import { LONGEST_SECONDS, SHORTEST_SECONDS } from '../../core/round/clock.ts';
 import { currentPlan, plan as put } from '../actions.ts';
@@ -196,7 +197,7 @@ function SavedBlocks({ plan }: { plan: Plan }) {
       return;
     }
     const same = blocks.find((block) => block.name === name.trim());
-    append({ kind: 'block-kept', block: same?.id ?? nanoid(10), name, plan });
+    append({ kind: 'block-kept', block: same?.id ?? nanoid(10), name, plan: withoutNames(plan) });
     setName('');
     setFaulty(false);
   };
@@ -212,7 +213,7 @@ function SavedBlocks({ plan }: { plan: Plan }) {
                 {block.name}{' '}
                 <span class="small faint">{words.value.minutes(plannedMinutes(block.plan))}</span>
               </span>
-              <Button aria-label={t.use(block.name)} onClick={() => put(block.plan)}>
+              <Button aria-label={t.use(block.name)} onClick={() => put(withoutNames(block.plan))}>
                 {t.useIt}
               </Button>
               <Button

@@ -1,3 +1,5 @@
+import { useState } from 'preact/hooks';
+import { stillOpen } from '../../core/ledger/practice.ts';
 import { plannedMinutes, plannedRounds, standsToUsual } from '../../core/round/block.ts';
 import {
   closePractice,
@@ -11,7 +13,7 @@ import {
 import { comingRound, setRound } from '../coming-round.ts';
 import { today } from '../device/clock.ts';
 import { mayBeEvicted } from '../device/eviction.ts';
-import { library, openPractice, practice, squad } from '../ledger.ts';
+import { library, squad } from '../ledger.ts';
 import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
 import { Messages } from '../parts/messages.tsx';
@@ -19,6 +21,7 @@ import { playerName } from '../parts/names.ts';
 import { Notice } from '../parts/notice.tsx';
 import { Pairs } from '../parts/pairs.tsx';
 import { Presence } from '../parts/presence.tsx';
+import { openPractice, practice } from '../practices.ts';
 import { go, href } from '../route.ts';
 import { startDemo } from '../settings/demo.ts';
 import { DemoState } from '../settings/demo-state.tsx';
@@ -196,13 +199,44 @@ function PlayedPart() {
               {words.value.named(t.roundNumber(round.ordinal + 1), drillName(round.terms))}
             </a>
             <span class={round.settled ? 'faint' : ''}>
-              {round.settled ? t.settled : t.toSettle}
+              {round.struck ? t.struck : round.settled ? t.settled : t.toSettle}
             </span>
           </li>
         ))}
       </ol>
-      <Button onClick={closePractice}>{t.close}</Button>
+      <Close />
     </section>
+  );
+}
+
+/** Closes the practice; where something is open in it, that is said first. */
+function Close() {
+  const t = words.value.today;
+  const [asked, setAsked] = useState(false);
+  const open = openPractice.value;
+  if (!open) return null;
+  const { rounds, marks } = stillOpen(open);
+  if (!asked || (rounds.length === 0 && marks === 0)) {
+    const isOpen = rounds.length > 0 || marks > 0;
+    return <Button onClick={() => (isOpen ? setAsked(true) : closePractice())}>{t.close}</Button>;
+  }
+  return (
+    <Notice>
+      <p>{t.stillOpen}</p>
+      <ul>
+        {rounds.map((round) => (
+          <li key={round.id}>
+            <a href={href('settle', round.id)}>
+              {t.openRound(
+                words.value.named(t.roundNumber(round.ordinal + 1), drillName(round.terms)),
+              )}
+            </a>
+          </li>
+        ))}
+        {marks > 0 && <li>{t.openMarks(marks)}</li>}
+      </ul>
+      <Button onClick={closePractice}>{t.closeAnyway}</Button>
+    </Notice>
   );
 }
 

@@ -6,14 +6,15 @@ import {
   weekName,
   weekStep,
 } from '../../core/calendar.ts';
+import { wasHeld } from '../../core/figures/attendance.ts';
 import type { Summary } from '../../core/ledger/summary.ts';
 import { today } from '../device/clock.ts';
 import { estimated } from '../estimates.ts';
-import { history, summaries } from '../ledger.ts';
 import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { Reading } from '../parts/reading.tsx';
+import { history, summaries } from '../practices.ts';
 import { go, href } from '../route.ts';
 import { deskWords } from '../words/desk-words.ts';
 import { figureWords } from '../words/figure-words.ts';
@@ -30,7 +31,9 @@ export function WeekScreen({ week }: { week?: string | undefined }) {
   const t = deskWords.value.week;
   const shown = readWeekName(week ?? '') ?? isoWeek(today());
   const days = weekDays(shown.year, shown.week);
-  const practices = estimated.value.filter(({ date }) => days.includes(date));
+  const practices = estimated.value.filter(
+    (each) => days.includes(each.date) && (wasHeld(each) || each.struck),
+  );
   return (
     <>
       <main class="page">

@@ -168,6 +168,21 @@ export const desk = {
       empty: () => 'no name is in it.',
     },
   },
+  practice: {
+    title: (date: string) => `Practice of ${date}`,
+    notHere: 'This practice is not on this phone.',
+    toWeek: 'To its week',
+    means: 'What you put right here is one more entry: week, players and review follow at once.',
+    there: 'Who was there',
+    rounds: 'Rounds',
+    noRounds: 'No round was played.',
+    settled: 'settled',
+    toSettle: 'to settle',
+    struckRound: 'struck out',
+    struck: 'Struck out: no figure counts this practice.',
+    strike: 'Strike this practice out',
+    restore: 'Count this practice again',
+  },
   week: {
     title: (week: number) => `Week ${number.format(week)}`,
     /** The first and the last date of a week. */
@@ -184,6 +199,8 @@ export const desk = {
       `${count(players, 'player', 'players')}: ${names}.`,
     nobody: 'Nobody was marked as here.',
     away: (names: string) => `Not there this week: ${names}.`,
+    putRight: 'Put right',
+    putRightOf: (date: string, practice: number) => `Put practice ${practice} of ${date} right`,
     byPlayer: 'By player',
     allTouches: 'All touches',
     byPlayerNote:

@@ -133,6 +133,12 @@ export const en = {
     closed: 'This practice is closed.',
     reopen: 'Open it again',
     newPractice: 'Start another practice',
+    stillOpen: 'Still open in this practice:',
+    openRound: (round: string) => `${round} is to be settled`,
+    openMarks: (marks: number) =>
+      count(marks, 'late or doubtful mark to decide', 'late or doubtful marks to decide'),
+    closeAnyway: 'Close all the same',
+    struck: 'struck out',
     propose: 'Propose a block',
     coverage: 'What is overdue',
     sheet: 'The block on paper',
@@ -263,6 +269,17 @@ export const en = {
     live: (seconds: number) => `${one.format(seconds)} s of live clock`,
     none: 'This round is not on this phone, or was not played yet.',
     sets: 'sets',
+    struck: 'Struck out: no figure counts this round.',
+    strikeRound: 'Strike this round out',
+    restoreRound: 'Count this round again',
+    tooShort: (seconds: number) =>
+      `This round lasted only ${one.format(seconds)} s. If it was a trial, strike it out: no figure will count it, and its drill is still to be played.`,
+    wrongNames: 'Wrong names?',
+    plays: (letter: string, place: number) => `Pair ${letter}, player ${place}`,
+    also: (sets: number) =>
+      `Another phone counted ${count(sets, 'set', 'sets')} of this pair. The larger count stands; they are not added up.`,
+    aside: 'Counted with other pairs at the same time, and in no figure:',
+    asideOf: (names: string, sets: number) => `${names}: ${count(sets, 'set', 'sets')}`,
   },
   drill: {
     notHere: 'This drill is not on this phone, or was taken out of the library.',

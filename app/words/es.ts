@@ -145,6 +145,12 @@ export const es: Words = {
     closed: 'Este entrenamiento está cerrado.',
     reopen: 'Abrirlo de nuevo',
     newPractice: 'Empezar otro entrenamiento',
+    stillOpen: 'Queda pendiente en este entrenamiento:',
+    openRound: (round) => `${round}: por revisar`,
+    openMarks: (marks) =>
+      count(marks, 'marca tardía o dudosa por decidir', 'marcas tardías o dudosas por decidir'),
+    closeAnyway: 'Cerrar de todos modos',
+    struck: 'anulada',
     propose: 'Proponer un bloque',
     coverage: 'Qué falta por trabajar',
     sheet: 'El bloque en papel',
@@ -282,6 +288,17 @@ export const es: Words = {
     live: (seconds) => `${one.format(seconds)} s de tiempo en juego`,
     none: 'Esta ronda no está en este teléfono, o todavía no se jugó.',
     sets: 'series',
+    struck: 'Anulada: ninguna cifra cuenta esta ronda.',
+    strikeRound: 'Anular esta ronda',
+    restoreRound: 'Volver a contar esta ronda',
+    tooShort: (seconds) =>
+      `Esta ronda duró solo ${one.format(seconds)} s. Si fue una prueba, anúlala: ninguna cifra la contará y su ejercicio queda por jugar.`,
+    wrongNames: '¿Nombres equivocados?',
+    plays: (letter, place) => `Pareja ${letter}, jugador ${place}`,
+    also: (sets) =>
+      `Otro teléfono contó ${count(sets, 'serie', 'series')} de esta pareja. Vale el recuento mayor; no se suman.`,
+    aside: 'Contado a la vez con otras parejas, y en ninguna cifra:',
+    asideOf: (names, sets) => `${names}: ${count(sets, 'serie', 'series')}`,
   },
   drill: {
     notHere: 'Este ejercicio no está en este teléfono, o se quitó de la colección.',

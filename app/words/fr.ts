@@ -142,6 +142,16 @@ export const fr: Words = {
     closed: 'Cette séance est close.',
     reopen: 'La rouvrir',
     newPractice: 'Commencer une autre séance',
+    stillOpen: 'Encore en suspens dans cet entraînement :',
+    openRound: (round) => `${round} : à vérifier`,
+    openMarks: (marks) =>
+      count(
+        marks,
+        'marque tardive ou douteuse à trancher',
+        'marques tardives ou douteuses à trancher',
+      ),
+    closeAnyway: 'Clore quand même',
+    struck: 'rayé',
     propose: 'Proposer un bloc',
     coverage: 'Ce qui est à revoir',
     sheet: 'Le bloc sur papier',
@@ -275,6 +285,17 @@ export const fr: Words = {
     live: (seconds) => `${one.format(seconds)} s de chrono`,
     none: 'Ce passage n’est pas sur ce téléphone, ou n’a pas encore été joué.',
     sets: 'séries',
+    struck: 'Rayé : ce passage ne compte dans aucun chiffre.',
+    strikeRound: 'Rayer ce passage',
+    restoreRound: 'Compter de nouveau ce passage',
+    tooShort: (seconds) =>
+      `Ce passage n’a duré que ${one.format(seconds)}\u00a0s. Si c’était un essai, rayez-le : aucun chiffre ne le comptera, et son exercice reste à jouer.`,
+    wrongNames: 'Mauvais noms ?',
+    plays: (letter, place) => `Paire ${letter}, joueur ${place}`,
+    also: (sets) =>
+      `Un autre téléphone a compté ${count(sets, 'série', 'séries')} pour cette paire. Le plus grand nombre vaut ; ils ne s’additionnent pas.`,
+    aside: 'Compté au même moment avec d’autres paires, et dans aucun chiffre :',
+    asideOf: (names, sets) => `${names} : ${count(sets, 'série', 'séries')}`,
   },
   drill: {
     notHere: 'Cet exercice n’est pas sur ce téléphone, ou il a été retiré de la collection.',

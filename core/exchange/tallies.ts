@@ -44,7 +44,8 @@ export type TallyColumn = (typeof TALLY_COLUMNS)[number];
 
 /**
  * The table of tallies, header first, then one row for each player of each round, by date, round,
- * pair and place in the pair. Practices of one date stay in the order given.
+ * pair and place in the pair. Practices of one date stay in the order given; one without a round
+ * has no number.
  */
 export function tallyRows(
   summaries: readonly Summary[],
@@ -55,6 +56,7 @@ export function tallyRows(
   for (const { practice: id, date, rounds } of summaries.toSorted((a, b) =>
     inOrder(a.date, b.date),
   )) {
+    if (rounds.length === 0) continue;
     const practice = (onDate.get(date) ?? 0) + 1;
     onDate.set(date, practice);
     for (const { ordinal, terms, seconds, tallies } of rounds.toSorted(byOrdinal)) {

@@ -27,8 +27,7 @@ export function lastDay(summaries: readonly Summary[], player: string): LastDay 
   if (!last) return undefined;
   return {
     day: {
-      practice: last.practice,
-      date: last.date,
+      ...last,
       attended: [...new Set(practices.flatMap(({ attended }) => attended))],
       rounds: practices.flatMap(({ rounds }) => rounds),
     },

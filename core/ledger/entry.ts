@@ -63,7 +63,12 @@ const standing = {
 };
 
 const practice = { practice: Id };
-const round = { practice: Id, round: Id };
+/**
+ * `set` is the stamp of the `round-set` that the writer saw: two phones can start one round with
+ * pairs of their own, and what is said of it must not pass from the pairs of one to those of the
+ * other. Entries of earlier versions do without, and belong to what was started first.
+ */
+const round = { practice: Id, round: Id, set: z.optional(Stamp) };
 const side = { ...round, pair: Letter, player: z.optional(Id) };
 
 const practised = {
@@ -77,8 +82,11 @@ const practised = {
   'refeed-checked': entry('refeed-checked', { ...practice, drill: Id, seconds: Gap }),
   /** A round as it is about to be played; set again until its clock starts. */
   'round-set': entry('round-set', {
-    ...round,
-    /** Which round of the block, from 0. */
+    practice: Id,
+    round: Id,
+    /** The step of the block that it plays; left out by earlier versions. */
+    step: z.optional(Id),
+    /** Which round of the practice, from 0, as this phone counts them. */
     ordinal: z.number().check(z.int(), z.minimum(0), z.maximum(300)),
     terms: Terms,
     seconds: z.number().check(z.int(), z.minimum(SHORTEST_SECONDS), z.maximum(LONGEST_SECONDS)),
@@ -117,6 +125,14 @@ const practised = {
   'tally-corrected': entry('tally-corrected', {
     ...side,
     by: z.number().check(z.int(), z.minimum(-1000), z.maximum(1000)),
+    /** The phone whose count is put right, '' for one of an earlier version; the writer's own where left out. */
+    of: z.optional(z.string().check(z.maxLength(40))),
+  }),
+  /** Who was in a pair of a round that was started, where the wrong names stood. */
+  'pair-corrected': entry('pair-corrected', {
+    ...round,
+    pair: Letter,
+    players: Pair.shape.players,
   }),
   /** How far an unfinished set had come at the horn. */
   'set-showing': entry('set-showing', {
@@ -126,9 +142,26 @@ const practised = {
   }),
   /** The longest run seen in a round without a completed set. */
   'best-run': entry('best-run', { ...round, pair: Letter, shots: RunLength }),
+  /** Shots that were said of a round were not seen after all. */
+  'shots-unseen': entry('shots-unseen', {
+    ...round,
+    pair: Letter,
+    of: z.enum(['showing', 'best']),
+  }),
   'round-settled': entry('round-settled', round),
   /** Settle was passed over for now; the round can be settled later the same day. */
   'round-skipped': entry('round-skipped', round),
+  /** A trial, or a slip: no figure knows of it until it is restored. */
+  'round-struck': entry('round-struck', round),
+  'round-restored': entry('round-restored', round),
+  'practice-struck': entry('practice-struck', practice),
+  'practice-restored': entry('practice-restored', practice),
+  /** Whether a player was there, whatever was tapped on the day. */
+  'presence-corrected': entry('presence-corrected', {
+    ...practice,
+    player: Id,
+    present: z.boolean(),
+  }),
   'practice-closed': entry('practice-closed', practice),
   'practice-reopened': entry('practice-reopened', practice),
 };

@@ -1,20 +1,25 @@
 import type { Terms } from '../drill/drill.ts';
-import type { Plan } from '../round/block.ts';
+import type { Plan, StepPlayed } from '../round/block.ts';
 import {
   afterEvent,
   type Clock,
   endSecond,
   goOnFrom,
+  isOver,
   recordedSeconds,
   startClock,
 } from '../round/clock.ts';
+import { countPair, type Said } from '../round/count.ts';
 import type { Pair } from '../round/pair.ts';
-import { counts, leastSeconds, type Mark, type Tally } from '../round/tally.ts';
+import type { Mark, Tally } from '../round/tally.ts';
 import type { Pace } from '../round/tempo.ts';
+import { countedOnce } from './counted-once.ts';
 import type { EntryOf, PracticeEntry } from './entry.ts';
+import { phoneOf } from './stamp.ts';
 
 export interface Round {
   id: string;
+  /** Its place among the rounds of the practice, from 0. */
   ordinal: number;
   terms: Terms;
   /** Planned length in seconds. */
@@ -22,7 +27,7 @@ export interface Round {
   clock?: Clock;
   settled: boolean;
   /** Seconds by which the phone's clock jumped in mid-round: its length wants a look. */
-  doubted?: number;
+  jumped?: number;
   tallies: Tally[];
   /** Pairs that sit this round out because no court is free. */
   waiting?: Pair[];
@@ -30,52 +35,102 @@ export interface Round {
 
 /** A round with every mark that was tapped in it. */
 export interface OpenRound extends Round {
+  practice: string;
+  /** What entries call it: the round, and the `round-set` that its pairs come from. */
+  said: { round: string; set: string };
+  /** The step of the block that it plays, where that was said. */
+  step?: string;
+  /** Which round of the practice the phone that set it took it for, from 0. */
+  slot: number;
   /** Settled, or settle was passed over: the practice has gone on. */
   left: boolean;
+  /** The coach struck it out: no figure knows of it. */
+  struck: boolean;
   marks: Record<string, Mark[]>;
+  /** By pair the phone whose count stands; none where nobody counted. */
+  phones: Record<string, string | undefined>;
+  /**
+   * Counts of players who were counted in another round at the same time, by another phone that
+   * had other pairs: shown, and in no figure. Left out where there are none.
+   */
+  aside?: Tally[];
 }
 
 export interface Practice {
   id: string;
   /** YYYY-MM-DD, by the clock of the phone that opened it. */
   date: string;
+  /** The stamp of its opening: practices of one date are in this order. */
+  opened: string;
   /** Who is here now, in the order of arrival. */
   here: string[];
-  /** Everyone who was here at any time. */
+  /**
+   * Who was present: played a round, or was here while a clock ran; or as the coach put it right.
+   */
   attended: string[];
   plan?: Plan;
   /** What was measured in it, by drill; left out where nothing was. */
   paces?: Record<string, Pace>;
   rounds: OpenRound[];
   closed: boolean;
+  /** The coach struck it out: no figure knows of it. */
+  struck: boolean;
 }
 
-type Draft = {
+/** The rounds of a practice that count: started, and not struck out. */
+export const roundsThatCount = ({ rounds, struck }: Practice): OpenRound[] =>
+  struck ? [] : rounds.filter((round) => round.clock !== undefined && !round.struck);
+
+/** What was played of the block: a round that was struck out is still to be played. */
+export const stepsPlayed = (practice: Practice): StepPlayed[] =>
+  roundsThatCount(practice).map(({ step, terms }) => ({
+    ...(step !== undefined && { step }),
+    drill: terms.drill,
+  }));
+
+/** What a practice still asks of the coach: rounds that were played and not settled, and marks to decide. */
+export function stillOpen(practice: Practice): { rounds: OpenRound[]; marks: number } {
+  const played = roundsThatCount(practice);
+  return {
+    rounds: played.filter((round) => !round.settled),
+    marks: played.flatMap(({ tallies }) => tallies).reduce((sum, { open }) => sum + open, 0),
+  };
+}
+
+/** A round as it was set, with what was said of it against those pairs. */
+interface Draft {
   set: EntryOf<'round-set'>;
+  /** The stamp of its start. */
+  started?: string;
   clock?: Clock;
   settled: boolean;
   left: boolean;
-  doubted?: number;
-  marks: EntryOf<'mark'>[];
-  takenBack: Set<string>;
-  judged: Map<string, boolean>;
-  corrections: EntryOf<'tally-corrected'>[];
+  struck: boolean;
+  jumped?: number;
+  said: Said[];
+  /** The players of a pair as they stood before their names were put right, by letter. */
+  pairs: Map<string, string[][]>;
   showing: Map<string, number>;
   best: Map<string, number>;
-};
+  /** Who was here while its clock ran. */
+  present: Set<string>;
+}
 
 /**
- * A practice from its entries, which must be sorted by id and belong to it (see ledger.ts).
+ * A practice from its entries, which must be sorted by id and belong to it (see join.ts).
  * Undefined where none of them opened it.
  */
 export function foldPractice(entries: Iterable<PracticeEntry>): Practice | undefined {
   let opened: EntryOf<'practice-opened'> | undefined;
+  const came = new Set<string>();
   const here = new Set<string>();
-  const attended = new Set<string>();
-  const rounds = new Map<string, Draft>();
+  const corrected = new Map<string, boolean>();
+  const rounds = new Map<string, Draft[]>();
+  const sets = new Map<string, EntryOf<'round-set'>>();
   let plan: Plan | undefined;
   let paces: Record<string, Pace> | undefined;
   let closed = false;
+  let struck = false;
 
   for (const entry of entries) {
     switch (entry.kind) {
@@ -84,10 +139,16 @@ export function foldPractice(entries: Iterable<PracticeEntry>): Practice | undef
         break;
       case 'player-came':
         here.add(entry.player);
-        attended.add(entry.player);
+        came.add(entry.player);
+        for (const { clock, present } of [...rounds.values()].flat()) {
+          if (clock && !isOver(clock, entry.at)) present.add(entry.player);
+        }
         break;
       case 'player-left':
         here.delete(entry.player);
+        break;
+      case 'presence-corrected':
+        corrected.set(entry.player, entry.present);
         break;
       case 'block-planned':
         plan = entry.plan;
@@ -99,48 +160,91 @@ export function foldPractice(entries: Iterable<PracticeEntry>): Practice | undef
         paces = { ...paces, [entry.drill]: { ...paces?.[entry.drill], refeed: entry.seconds } };
         break;
       case 'practice-closed':
-        closed = true;
-        break;
       case 'practice-reopened':
-        closed = false;
+        closed = entry.kind === 'practice-closed';
+        break;
+      case 'practice-struck':
+      case 'practice-restored':
+        struck = entry.kind === 'practice-struck';
         break;
       case 'round-set': {
-        const known = rounds.get(entry.round);
-        if (!known) rounds.set(entry.round, draft(entry));
+        sets.set(entry.id, entry);
+        const [first] = rounds.get(entry.round) ?? [];
+        if (!first) rounds.set(entry.round, [draft(entry)]);
         // Once the clock has started the pairs stand: marks are counted against them.
-        else if (!known.clock) known.set = entry;
+        else if (!first.clock) first.set = entry;
         break;
       }
       default: {
-        const known = rounds.get(entry.round);
-        if (known) play(known, entry);
+        const own = rounds.get(entry.round);
+        if (own) play(saidOf(own, entry, sets), entry, here);
       }
     }
   }
   if (!opened) return undefined;
+  const { practice: id, date } = opened;
+  const finished = countedOnce(
+    [...rounds.values()]
+      .flatMap((drafts) => drafts.map((each, version) => ({ each, version })))
+      .sort((a, b) => (startOf(a.each) < startOf(b.each) ? -1 : 1))
+      .map(({ each, version }, ordinal) => finish(each, version, ordinal)),
+  );
+  const played = { id, date, opened: opened.id, closed, struck, here: [...here], rounds: finished };
+  const present = new Set([...came, ...corrected.keys()]);
+  const drafts = [...rounds.values()].flat().filter((each) => each.clock && !each.struck);
+  const ran = new Set(drafts.flatMap((each) => [...each.present]));
+  for (const { tallies, clock, struck } of finished) {
+    if (!clock || struck) continue;
+    for (const player of tallies.flatMap(({ pair }) => pair.players)) {
+      ran.add(player);
+      present.add(player);
+    }
+  }
   return {
-    id: opened.practice,
-    date: opened.date,
-    here: [...here],
-    attended: [...attended],
+    ...played,
+    attended: [...present].filter((player) => corrected.get(player) ?? ran.has(player)),
     ...(plan && { plan }),
     ...(paces && { paces }),
-    rounds: [...rounds.values()].map(finish).sort((a, b) => a.ordinal - b.ordinal),
-    closed,
   };
 }
+
+/** Rounds are in the order in which they were started; those that were not come last. */
+const startOf = ({ started, set }: Draft): string => started ?? `~${set.id}`;
 
 const draft = (set: EntryOf<'round-set'>): Draft => ({
   set,
   settled: false,
   left: false,
-  marks: [],
-  takenBack: new Set(),
-  judged: new Map(),
-  corrections: [],
+  struck: false,
+  said: [],
+  pairs: new Map(),
   showing: new Map(),
   best: new Map(),
+  present: new Set(),
 });
+
+/**
+ * The round that an entry is said of: where two phones started it with pairs of their own, the one
+ * with the pairs that its writer saw.
+ */
+function saidOf(
+  drafts: Draft[],
+  { round, set: stamp }: { round: string; set?: string | undefined },
+  sets: ReadonlyMap<string, EntryOf<'round-set'>>,
+): Draft {
+  const [first] = drafts as [Draft];
+  const set = stamp === undefined ? undefined : sets.get(stamp);
+  if (!set || set.round !== round) return first;
+  const own = drafts.find((each) => each.set.id === set.id);
+  if (own) return own;
+  if (!first.clock) {
+    first.set = set;
+    return first;
+  }
+  const another = draft(set);
+  drafts.push(another);
+  return another;
+}
 
 type RoundEntry = Exclude<
   PracticeEntry,
@@ -149,20 +253,26 @@ type RoundEntry = Exclude<
       | 'practice-opened'
       | 'player-came'
       | 'player-left'
+      | 'presence-corrected'
       | 'block-planned'
       | 'tempo-checked'
       | 'refeed-checked'
       | 'practice-closed'
       | 'practice-reopened'
+      | 'practice-struck'
+      | 'practice-restored'
       | 'round-set';
   }
 >;
 
-function play(round: Draft, entry: RoundEntry): void {
+function play(round: Draft, entry: RoundEntry, here: ReadonlySet<string>): void {
   const { clock } = round;
   switch (entry.kind) {
     case 'clock-started':
-      round.clock ??= startClock(entry.at, round.set.seconds);
+      if (clock) break;
+      round.started = entry.id;
+      round.clock = startClock(entry.at, round.set.seconds);
+      for (const player of here) round.present.add(player);
       break;
     case 'clock-paused':
       if (clock) round.clock = afterEvent(clock, 'pause', entry.at);
@@ -177,28 +287,30 @@ function play(round: Draft, entry: RoundEntry): void {
       if (clock) round.clock = afterEvent(clock, 'stop', entry.at);
       break;
     case 'clock-doubted':
-      round.doubted = entry.seconds;
+      round.jumped = entry.seconds;
       if (clock && entry.live !== undefined) {
         round.clock = goOnFrom(clock, entry.live, entry.at);
       }
       break;
     case 'mark':
-      round.marks.push(entry);
-      break;
     case 'mark-taken-back':
-      round.takenBack.add(entry.mark);
-      break;
     case 'mark-judged':
-      round.judged.set(entry.mark, entry.counts);
-      break;
     case 'tally-corrected':
-      round.corrections.push(entry);
+      round.said.push(entry);
       break;
+    case 'pair-corrected': {
+      const before = round.pairs.get(entry.pair) ?? [];
+      round.pairs.set(entry.pair, [entry.players, ...before]);
+      break;
+    }
     case 'set-showing':
       round.showing.set(entry.pair, entry.shots);
       break;
     case 'best-run':
       round.best.set(entry.pair, entry.shots);
+      break;
+    case 'shots-unseen':
+      round[entry.of].delete(entry.pair);
       break;
     case 'round-skipped':
       round.left = true;
@@ -207,57 +319,61 @@ function play(round: Draft, entry: RoundEntry): void {
       round.left = true;
       round.settled = true;
       break;
+    case 'round-struck':
+      round.left = true;
+      round.struck = true;
+      break;
+    case 'round-restored':
+      round.struck = false;
+      break;
   }
 }
 
-function finish(round: Draft): OpenRound {
+function finish(round: Draft, version: number, ordinal: number): OpenRound {
   const { set, clock } = round;
-  const marks: Record<string, Mark[]> = {};
-  const tallies = set.pairs.map((pair) => {
-    const own = marksOf(round, pair);
-    marks[pair.letter] = own;
-    return tallyOf(round, pair, own);
+  const marks: OpenRound['marks'] = {};
+  const phones: OpenRound['phones'] = {};
+  const tallies = set.pairs.map(({ letter, players }) => {
+    const stood = [...(round.pairs.get(letter) ?? []), players];
+    const counted = countPair(
+      {
+        terms: set.terms,
+        end: clock ? endSecond(clock) : set.seconds,
+        pair: { letter, players: stood[0] ?? players },
+        placeOf: (player) => stood.map((each) => each.indexOf(player)).find((place) => place >= 0),
+        phoneOf,
+      },
+      round.said,
+    );
+    marks[letter] = counted.marks;
+    phones[letter] = counted.phone;
+    const showing = round.showing.get(letter);
+    const best = round.best.get(letter);
+    return {
+      ...counted.tally,
+      ...(showing !== undefined && { showing }),
+      ...(best !== undefined && { best }),
+    };
   });
   return {
-    id: set.round,
-    ordinal: set.ordinal,
+    id: version === 0 ? set.round : `${set.round}~${version + 1}`,
+    practice: set.practice,
+    said: { round: set.round, set: set.id },
+    ...(set.step !== undefined && { step: set.step }),
+    slot: set.ordinal,
+    ordinal,
     terms: set.terms,
     seconds: set.seconds,
     ...(clock && { clock }),
     settled: round.settled,
     left: round.left,
-    ...(round.doubted !== undefined && { doubted: round.doubted }),
+    struck: round.struck,
+    ...(round.jumped !== undefined && { jumped: round.jumped }),
     tallies,
     ...(set.waiting && { waiting: set.waiting }),
     marks,
+    phones,
   };
-}
-
-/** The pair's marks in the order of the clock, with what is to be said of each. */
-function marksOf(round: Draft, pair: Pair): Mark[] {
-  const { set, clock } = round;
-  const least = leastSeconds(set.terms);
-  const length = clock ? endSecond(clock) : set.seconds;
-  const before = new Map<string | undefined, number>();
-  return round.marks
-    .filter((mark) => mark.pair === pair.letter)
-    .sort((a, b) => a.second - b.second || (a.id < b.id ? -1 : 1))
-    .map((mark) => {
-      const takenBack = round.takenBack.has(mark.id);
-      const judged = round.judged.get(mark.id);
-      const since = mark.second - (before.get(mark.player) ?? 0);
-      // A slip was no set: the next one is measured from the set before it.
-      if (!takenBack && judged !== false) before.set(mark.player, mark.second);
-      return {
-        id: mark.id,
-        ...(mark.player !== undefined && { player: mark.player }),
-        second: mark.second,
-        late: mark.second > length,
-        doubtful: since < least,
-        takenBack,
-        ...(judged !== undefined && { judged }),
-      };
-    });
 }
 
 /**
@@ -266,34 +382,3 @@ function marksOf(round: Draft, pair: Pair): Mark[] {
  */
 export const recordedIn = (round: Pick<OpenRound, 'left'>, clock: Clock, now: number): number =>
   round.left ? endSecond(clock) : recordedSeconds(clock, now);
-
-function tallyOf(round: Draft, pair: Pair, marks: Mark[]): Tally {
-  const standing = marks.filter((mark) => !mark.takenBack);
-  const counted = marks.filter(counts);
-  const corrections = round.corrections.filter((correction) => correction.pair === pair.letter);
-  const showing = round.showing.get(pair.letter);
-  const best = round.best.get(pair.letter);
-  const tally: Tally = {
-    pair,
-    sets: Math.max(0, counted.length + sumOf(corrections)),
-    times: counted.map((mark) => mark.second),
-    late: standing.filter((mark) => mark.late).length,
-    doubtful: standing.filter((mark) => mark.doubtful).length,
-    open: standing.filter((mark) => (mark.late || mark.doubtful) && mark.judged === undefined)
-      .length,
-    ...(showing !== undefined && { showing }),
-    ...(best !== undefined && { best }),
-  };
-  if (round.set.terms.rule !== 'on-target') return tally;
-
-  const byPlayer: Record<string, number> = {};
-  for (const player of pair.players) {
-    const own = counted.filter((mark) => mark.player === player).length;
-    const put = sumOf(corrections.filter((correction) => correction.player === player));
-    byPlayer[player] = Math.max(0, own + put);
-  }
-  return { ...tally, byPlayer, sets: Object.values(byPlayer).reduce((sum, own) => sum + own, 0) };
-}
-
-const sumOf = (corrections: readonly { by: number }[]) =>
-  corrections.reduce((sum, { by }) => sum + by, 0);

@@ -19,6 +19,23 @@ const pad = (value: number, digits: number) => value.toString(36).padStart(digit
 /** The milliseconds since 1970 that a stamp was made at, as its writer's clock stood or later. */
 export const stampTime = (stamp: string): number => Number.parseInt(stamp.slice(0, TIME), 36);
 
+/** Letters that name a phone, and those that name one page of the app on it. */
+const PHONE = 10;
+const PAGE = 6;
+
+/** The writer of a page's stamps: the phone's name of 10 letters, then the page's of 6. */
+export function writerOf(phone: string, page: string): string {
+  if (phone.length !== PHONE) throw new RangeError(`phone must have ${PHONE} letters`);
+  if (page.length !== PAGE) throw new RangeError(`page must have ${PAGE} letters`);
+  return phone + page;
+}
+
+/** The phone that made a stamp; '' where an earlier version did, which told only its page. */
+export function phoneOf(stamp: string): string {
+  const writer = stamp.slice(TIME + 1 + COUNTER + 1);
+  return writer.length === PHONE + PAGE ? writer.slice(0, PHONE) : '';
+}
+
 /**
  * The next stamp of a writer.
  *

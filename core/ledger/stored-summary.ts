@@ -10,9 +10,12 @@ import type { Summary } from './summary.ts';
  */
 export const isSummary = (record: unknown): record is Summary =>
   isRecord(record) &&
+  isLeftOutOr(record.version, isCount) &&
   isText(record.practice) &&
   isText(record.date) &&
   isDate(record.date) &&
+  isLeftOutOr(record.opened, isText) &&
+  isLeftOutOr(record.struck, (is) => is === true) &&
   isListOf(record.attended, isText) &&
   isLeftOutOr(record.paces, isPaces) &&
   isListOf(record.rounds, isRound);
@@ -24,7 +27,7 @@ const isRound = (round: unknown): boolean =>
   isTerms(round.terms) &&
   isSeconds(round.seconds) &&
   typeof round.settled === 'boolean' &&
-  isLeftOutOr(round.doubted, Number.isFinite) &&
+  isLeftOutOr(round.jumped, Number.isFinite) &&
   isListOf(round.tallies, isTally);
 
 const isTerms = (terms: unknown): boolean =>
@@ -58,7 +61,11 @@ const isTally = (tally: unknown): boolean =>
   isCount(tally.open) &&
   isLeftOutOr(tally.showing, isCount) &&
   isLeftOutOr(tally.best, isCount) &&
+  isLeftOutOr(tally.also, (also) => isListOf(also, isOtherCount)) &&
   isLeftOutOr(tally.estimate, isEstimate);
+
+const isOtherCount = (other: unknown): boolean =>
+  isRecord(other) && typeof other.phone === 'string' && isCount(other.sets);
 
 const isEstimate = (estimate: unknown): boolean =>
   isRecord(estimate) &&

@@ -1,7 +1,7 @@
 import type { Terms } from '../drill/drill.ts';
 import type { Tally } from '../round/tally.ts';
 import type { Pace } from '../round/tempo.ts';
-import { type Practice, recordedIn } from './practice.ts';
+import { type Practice, recordedIn, roundsThatCount } from './practice.ts';
 
 /** What is known of the share of a pair's shots that succeed. */
 export interface Consistency {
@@ -39,39 +39,56 @@ export type PlayedTally = Tally & { estimate?: Estimate };
 /** A round that was played, without its marks. */
 export interface PlayedRound {
   id: string;
+  /** Its place among the rounds of the practice, from 0; one that was struck out leaves a gap. */
   ordinal: number;
   terms: Terms;
   /** Live clock as it was recorded. */
   seconds: number;
   settled: boolean;
-  doubted?: number;
+  jumped?: number;
   tallies: PlayedTally[];
 }
+
+/**
+ * The version of what a summary says of its practice: one that an earlier version made is made anew
+ * from the practice.
+ */
+export const SUMMARY_VERSION = 2;
 
 /**
  * What figures read of a practice: everything but the marks themselves. A closed practice is
  * stored whole beside it.
  */
 export interface Summary {
+  version: number;
   practice: string;
   /** YYYY-MM-DD. */
   date: string;
+  /** The stamp of its opening. */
+  opened: string;
+  /** Struck out by the coach: then nobody was present and nothing was played. */
+  struck?: true;
+  /** Who was present. */
   attended: string[];
   /** What was measured in it, by drill; left out where nothing was. */
   paces?: Record<string, Pace>;
   rounds: PlayedRound[];
 }
 
-/** The practice as figures read it at `now`; rounds whose clock never started are left out. */
+/** The practice as figures read it at `now`; rounds that do not count are left out. */
 export function summarise(practice: Practice, now: number): Summary {
+  const { id, date, opened, attended, paces, struck } = practice;
   return {
-    practice: practice.id,
-    date: practice.date,
-    attended: practice.attended,
-    ...(practice.paces && { paces: practice.paces }),
-    rounds: practice.rounds.flatMap(
-      ({ id, ordinal, terms, clock, left, settled, doubted, tallies }) =>
-        clock
+    version: SUMMARY_VERSION,
+    practice: id,
+    date,
+    opened,
+    ...(struck && { struck }),
+    attended: struck ? [] : attended,
+    ...(paces && { paces }),
+    rounds: roundsThatCount(practice).flatMap(
+      ({ id, ordinal, terms, clock, left, settled, jumped, tallies }) =>
+        clock && tallies.length > 0
           ? [
               {
                 id,
@@ -79,11 +96,40 @@ export function summarise(practice: Practice, now: number): Summary {
                 terms,
                 seconds: recordedIn({ left }, clock, now),
                 settled,
-                ...(doubted !== undefined && { doubted }),
+                ...(jumped !== undefined && { jumped }),
                 tallies,
               },
             ]
           : [],
     ),
+  };
+}
+
+/** Practices in the order in which they were held: by date, and by their opening on one date. */
+export const inOrderHeld = (
+  a: Pick<Summary, 'date' | 'opened'>,
+  b: Pick<Summary, 'date' | 'opened'>,
+): number => (a.date === b.date ? (a.opened < b.opened ? -1 : 1) : a.date < b.date ? -1 : 1);
+
+/** The summary with what an earlier one of the same practice had worked out of the same tallies. */
+export function withEstimatesOf(summary: Summary, earlier: Summary | undefined): Summary {
+  if (!earlier) return summary;
+  const known = new Map(
+    earlier.rounds.flatMap(({ terms, seconds, tallies }) =>
+      tallies.flatMap(({ estimate, ...tally }) =>
+        estimate ? [[JSON.stringify([terms, seconds, tally]), estimate] as const] : [],
+      ),
+    ),
+  );
+  if (known.size === 0) return summary;
+  return {
+    ...summary,
+    rounds: summary.rounds.map((round) => ({
+      ...round,
+      tallies: round.tallies.map((tally) => {
+        const estimate = known.get(JSON.stringify([round.terms, round.seconds, tally]));
+        return estimate ? { ...tally, estimate } : tally;
+      }),
+    })),
   };
 }

@@ -56,6 +56,9 @@ export const isPaused = (clock: Clock): boolean =>
 export const endSecond = (clock: Clock): number =>
   clock.stopped === undefined ? clock.length : liveSeconds(clock, clock.stopped);
 
+/** Whether a round ended sooner than any round is planned: a trial, or a slip of the finger. */
+export const isTooShort = (clock: Clock): boolean => endSecond(clock) < SHORTEST_SECONDS;
+
 /** Seconds of live clock that are recorded for the round as it stands at `now`. */
 export const recordedSeconds = (clock: Clock, now: number): number =>
   Math.min(endSecond(clock), liveSeconds(clock, now));

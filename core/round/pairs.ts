@@ -36,6 +36,18 @@ export function swap(pairs: readonly Pair[], one: string, other: string): Pair[]
 }
 
 /**
+ * The pairs with another player in the place of one: they swap where both are in, and one who was
+ * not in comes in.
+ */
+export const withPlayer = (pairs: readonly Pair[], one: string, other: string): Pair[] =>
+  pairs.some(({ players }) => players.includes(other))
+    ? swap(pairs, one, other)
+    : pairs.map((pair) => ({
+        ...pair,
+        players: pair.players.map((player) => (player === one ? other : player)),
+      }));
+
+/**
  * The pairs after some came and some left: pairs of which both are here stay together; whoever was
  * left over goes with a newcomer, with the trio's third, or makes a trio. A pair that stays keeps
  * its letter. Undefined where fewer than two are here.

@@ -34,6 +34,8 @@ export interface Tally {
   showing?: number;
   /** Longest run in a round without a set. */
   best?: number;
+  /** What other phones counted of the same pair in the same round: shown, and never added. */
+  also?: { phone: string; sets: number; byPlayer?: Record<string, number> }[];
 }
 
 /**
@@ -47,4 +49,5 @@ export const LEAST_SECONDS_A_SHOT = 0.5;
 export const leastSeconds = (terms: Terms): number => terms.size * LEAST_SECONDS_A_SHOT;
 
 /** Whether a mark is in the count. */
-export const counts = (mark: Mark): boolean => !mark.takenBack && (mark.judged ?? !mark.late);
+export const counts = ({ takenBack, judged, late }: Omit<Mark, 'id' | 'second' | 'doubtful'>) =>
+  !takenBack && (judged ?? !late);

@@ -13,6 +13,7 @@ import { pairUp } from '../../core/round/pairs.ts';
 import { playRally } from '../../demo-data/rally.ts';
 import { randomFrom } from '../../demo-data/random.ts';
 import { turnPartners } from '../../demo-data/turning.ts';
+import { practiceWith } from '../core/made.ts';
 
 const PLAYERS = 12;
 const PRACTICES = 36;
@@ -68,7 +69,7 @@ export function fullSeason(seed: number): { summaries: Summary[]; msAnEstimate: 
       return { id, ordinal, terms, seconds: SECONDS, settled: true, tallies };
     });
     const date = addDays(LAST, -Math.floor(((PRACTICES - 1 - practice) * 7) / 3));
-    return { practice: `practice-${practice}`, date, attended: [...skill.keys()], rounds };
+    return practiceWith(date, rounds, `practice-${practice}`);
   });
   return { summaries, msAnEstimate: spent / (PRACTICES * ROUNDS * (PLAYERS / 2)) };
 }

@@ -1,5 +1,6 @@
 import type { Terms } from '../../core/drill/drill.ts';
-import type { PlayedRound, Summary } from '../../core/ledger/summary.ts';
+import { nextStamp } from '../../core/ledger/stamp.ts';
+import { type PlayedRound, SUMMARY_VERSION, type Summary } from '../../core/ledger/summary.ts';
 
 /** Ten in a row from the baseline, unless told otherwise. */
 export const termsWith = (over: Partial<Terms> = {}): Terms => ({
@@ -65,8 +66,10 @@ export function roundWith(
 }
 
 export const practiceWith = (date: string, rounds: PlayedRound[], id = date): Summary => ({
+  version: SUMMARY_VERSION,
   practice: id,
   date,
+  opened: nextStamp('', Date.parse(date), 'writer-one'),
   attended: [...new Set(rounds.flatMap((r) => r.tallies.flatMap((t) => t.pair.players)))],
   rounds,
 });

@@ -9,18 +9,13 @@ import { meetingsOf } from '../../core/planning/meetings.ts';
 import { proposeBlock } from '../../core/planning/propose-block.ts';
 import { proposeNextPairs } from '../../core/planning/propose-pairs.ts';
 import { whatIsDue } from '../../core/planning/what-is-due.ts';
-import {
-  type Plan,
-  partnersChange,
-  plannedMinutes,
-  plannedRounds,
-  stepAt,
-} from '../../core/round/block.ts';
+import { type Plan, partnersChange, plannedMinutes } from '../../core/round/block.ts';
 import type { Pair } from '../../core/round/pair.ts';
 import { pairUp } from '../../core/round/pairs.ts';
 import { type Random, randomFrom } from '../../demo-data/random.ts';
+import { turnsOf } from '../../demo-data/turns.ts';
 import { squadOf } from './invented.ts';
-import { roundWith } from './made.ts';
+import { practiceWith, roundWith } from './made.ts';
 
 export const SECONDS = 120;
 export const CHANGEOVER = 45;
@@ -121,7 +116,7 @@ export function playTerm(options: TermOptions, coach: Coach): Term {
     over.push(plannedMinutes(plan) - minutes);
     const { rounds, played } = playBlock(plan, morning, coach);
     uneven = Math.max(uneven, Math.max(...played.values()) - Math.min(...played.values()));
-    summaries.push({ practice: `practice-${at}`, date, attended: here, rounds });
+    summaries.push({ ...practiceWith(date, rounds, `practice-${at}`), attended: here });
   }
   return { squad, summaries, over, uneven };
 }
@@ -133,8 +128,7 @@ function playBlock(plan: Plan, morning: Morning, coach: Coach) {
   const before: Pair[][] = [];
   let pairs: Pair[] = [];
   let goes = new Map<string, number>();
-  for (let ordinal = 0; ordinal < plannedRounds(plan); ordinal += 1) {
-    const { step, turn } = stepAt(plan, ordinal)!;
+  for (const [ordinal, { step, turn }] of turnsOf(plan).entries()) {
     const drill = starterDrills.find(({ id }) => id === step.drill)!;
     const terms = termsOf(drill);
     const perCourt = clearLanes(drill).length;

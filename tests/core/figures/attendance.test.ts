@@ -1,12 +1,11 @@
 import { expect, test } from 'vitest';
 import { attendance, daysThere } from '../../../core/figures/attendance.ts';
 import type { Summary } from '../../../core/ledger/summary.ts';
+import { practiceWith, roundWith, termsWith } from '../made.ts';
 
 const practice = (date: string, attended: string[], id = date): Summary => ({
-  practice: id,
-  date,
+  ...practiceWith(date, [], id),
   attended,
-  rounds: [],
 });
 
 test('who was there is told date by date, whatever the order of the practices', () => {
@@ -42,8 +41,14 @@ test('days are counted for each player, and one who never was there is not in it
   );
 });
 
-test('a practice that nobody came to is still a day of practice', () => {
-  expect(attendance([practice('2026-11-23', [])])).toEqual(new Map([['2026-11-23', new Set()]]));
+test('a practice that nobody came to and nothing was played in is no day of practice', () => {
+  expect(attendance([practice('2026-11-23', [])]).size).toBe(0);
+});
+
+test('a practice that was played is a day, also where everyone of it was put right to away', () => {
+  const round = roundWith(0, termsWith(), [[['ana', 'bo'], 3]]);
+  const played = { ...practiceWith('2026-11-23', [round]), attended: [] };
+  expect(attendance([played])).toEqual(new Map([['2026-11-23', new Set()]]));
 });
 
 test('no practices are no days', () => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { nextStamp, STAMP, stampTime } from '../../../core/ledger/stamp.ts';
+import { nextStamp, phoneOf, STAMP, stampTime, writerOf } from '../../../core/ledger/stamp.ts';
 
 const NOW = 1_772_438_400_000;
 const WRITER = 'V1StGXR8';
@@ -109,5 +109,24 @@ describe('the next stamp', () => {
 
   test.each([Number.NaN, Infinity, -1])('at %s is an error', (now) => {
     expect(() => nextStamp('', now, WRITER)).toThrow(RangeError);
+  });
+});
+
+describe('the phone that wrote', () => {
+  test('is told by every stamp of all its windows', () => {
+    for (const window of ['abcdef', '-_-_-_']) {
+      const stamp = nextStamp('', NOW, writerOf('V1-t_XR8zz', window));
+      expect(stamp).toMatch(STAMP);
+      expect(phoneOf(stamp)).toBe('V1-t_XR8zz');
+    }
+  });
+
+  test('is not known of an earlier version, whose writers were windows', () => {
+    expect(phoneOf(nextStamp('', NOW, 'V1StGXR8zz'))).toBe('');
+  });
+
+  test('and its window have names of one length', () => {
+    expect(() => writerOf('short', 'abcdef')).toThrow(RangeError);
+    expect(() => writerOf('V1-t_XR8zz', 'abc')).toThrow(RangeError);
   });
 });

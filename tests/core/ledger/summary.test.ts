@@ -1,7 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import type { Saying } from '../../../core/ledger/entry.ts';
 import { foldPractice } from '../../../core/ledger/practice.ts';
-import { summarise } from '../../../core/ledger/summary.ts';
+import { isSummary } from '../../../core/ledger/stored-summary.ts';
+import {
+  inOrderHeld,
+  SUMMARY_VERSION,
+  summarise,
+  withEstimatesOf,
+} from '../../../core/ledger/summary.ts';
 import { termsWith } from '../made.ts';
 import { MORNING, PRACTICE, told } from '../told.ts';
 
@@ -23,22 +29,73 @@ const fold = (...sayings: Saying[]) =>
 describe('a summary', () => {
   test('of an empty practice has its day and no round', () => {
     expect(summarise(fold(), MORNING)).toEqual({
+      version: SUMMARY_VERSION,
       practice: PRACTICE,
       date: '2026-03-02',
+      opened: fold().opened,
       attended: [],
       rounds: [],
     });
   });
 
-  test('has everyone who was here, gone ones too', () => {
+  test('has everyone who was present, gone ones too', () => {
     const who = (kind: 'player-came' | 'player-left'): Saying => ({
-      kind,
-      practice: PRACTICE,
-      player: 'a',
+      ...{ kind, practice: PRACTICE, player: 'gone' },
     });
-    expect(summarise(fold(who('player-came'), who('player-left')), MORNING).attended).toEqual([
-      'a',
-    ]);
+    const practice = fold(who('player-came'), set('r1', 0), started('r1'), who('player-left'));
+    expect(summarise(practice, MORNING).attended).toContain('gone');
+  });
+
+  test('leaves out a round that was struck out, and has it again once it is restored', () => {
+    const round = (kind: 'round-struck' | 'round-restored'): Saying => ({
+      ...{ kind, practice: PRACTICE, round: 'r1' },
+    });
+    const played = [set('r1', 0), started('r1'), set('r2', 1), started('r2')];
+    const ids = (...more: Saying[]) =>
+      summarise(fold(...played, ...more), MORNING).rounds.map(({ id }) => id);
+    expect(ids(round('round-struck'))).toEqual(['r2']);
+    expect(ids(round('round-struck'), round('round-restored'))).toEqual(['r1', 'r2']);
+  });
+
+  test('of a round that was struck out makes nobody present', () => {
+    const struck: Saying = { kind: 'round-struck', practice: PRACTICE, round: 'r1' };
+    const summary = summarise(fold(set('r1', 0), started('r1'), struck), MORNING);
+    expect(summary).toMatchObject({ attended: [], rounds: [] });
+  });
+
+  test('of a practice that was struck out is empty, and whole again once it is restored', () => {
+    const practice = (kind: 'practice-struck' | 'practice-restored'): Saying => ({
+      ...{ kind, practice: PRACTICE },
+    });
+    const played = [set('r1', 0), started('r1')];
+    const struck = summarise(fold(...played, practice('practice-struck')), MORNING);
+    expect(struck).toMatchObject({ struck: true, attended: [], rounds: [] });
+    expect(isSummary(JSON.parse(JSON.stringify(struck)))).toBe(true);
+    expect(
+      summarise(fold(...played, practice('practice-struck'), practice('practice-restored')), 0),
+    ).toEqual(summarise(fold(...played), 0));
+  });
+
+  test('takes from an earlier one what was worked out of the same tallies, and of no others', () => {
+    const estimate = { model: 1, shots: 30, sd: 3, low: 26, high: 34 };
+    const played = [set('r1', 0), started('r1'), set('r2', 1), started('r2')];
+    const before = summarise(fold(...played), MORNING + 3_600_000);
+    for (const { tallies } of before.rounds) for (const tally of tallies) tally.estimate = estimate;
+    const more: Saying = {
+      ...{ kind: 'tally-corrected', practice: PRACTICE, round: 'r2', pair: 'A', by: 2 },
+    };
+    const after = withEstimatesOf(summarise(fold(...played, more), MORNING + 3_600_000), before);
+    expect(after.rounds[0]!.tallies.every((tally) => tally.estimate === estimate)).toBe(true);
+    expect(after.rounds[1]!.tallies.find(({ pair }) => pair.letter === 'A')).not.toHaveProperty(
+      'estimate',
+    );
+    expect(withEstimatesOf(after, undefined)).toBe(after);
+  });
+
+  test('stands by its date, and on one date by its opening', () => {
+    const [evening, morning] = ['b', 'a'].map((opened) => ({ date: '2026-03-02', opened }));
+    const before = { date: '2026-03-01', opened: 'c' };
+    expect([evening!, morning!, before].sort(inOrderHeld)).toEqual([before, morning, evening]);
   });
 
   test('has what was measured of a drill', () => {
@@ -71,7 +128,7 @@ describe('a summary', () => {
         terms: termsWith(),
         seconds: 120,
         settled: true,
-        doubted: 5,
+        jumped: 5,
         tallies: practice.rounds[0]!.tallies,
       },
     ]);

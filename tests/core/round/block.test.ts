@@ -1,14 +1,21 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
+  comesAgain,
   emptyPlan,
+  nextStep,
   Plan,
   partnersChange,
   plannedMinutes,
   plannedRounds,
+  roundsOfSteps,
+  roundsToPlay,
   Step,
+  type StepPlayed,
   standsToUsual,
-  stepAt,
+  withNames,
+  withoutNames,
+  withSize,
 } from '../../../core/round/block.ts';
 
 const plan: Plan = {
@@ -54,21 +61,60 @@ describe('a block', () => {
   });
 });
 
-describe('the step of a round', () => {
-  test('is told with the turn of that round in it', () => {
-    const [rally, lob] = plan.steps;
-    expect([0, 1, 2, 3, 4].map((ordinal) => stepAt(plan, ordinal))).toEqual([
-      { step: rally, turn: 0 },
-      { step: rally, turn: 1 },
-      { step: lob, turn: 0 },
-      { step: lob, turn: 1 },
-      { step: lob, turn: 2 },
-    ]);
+describe('what is left of a block', () => {
+  const named: Plan = {
+    ...plan,
+    steps: [
+      { id: 'one', drill: 'rally', rounds: 2, partners: 'keep' },
+      { id: 'two', drill: 'lob', rounds: 3, partners: 'turn' },
+      { id: 'three', drill: 'rally', rounds: 1, partners: 'keep' },
+    ],
+  };
+  const rally = { step: 'one', drill: 'rally' };
+  const lob = { step: 'two', drill: 'lob' };
+
+  test('is played in its order, each round with its turn in its step', () => {
+    expect(nextStep(named, [])).toEqual({ step: named.steps[0], turn: 0 });
+    expect(nextStep(named, [rally])).toEqual({ step: named.steps[0], turn: 1 });
+    expect(nextStep(named, [rally, rally, lob])).toEqual({ step: named.steps[1], turn: 1 });
+    expect(roundsToPlay(named, [rally, rally, lob])).toBe(3);
   });
 
-  test('is undefined beyond the end of the block', () => {
-    expect(stepAt(plan, 5)).toBeUndefined();
-    expect(stepAt(emptyPlan, 0)).toBeUndefined();
+  test('is the other drills, once a drill is taken out after its rounds', () => {
+    const without = { ...named, steps: named.steps.slice(1) };
+    expect(nextStep(without, [rally, rally])).toEqual({ step: named.steps[1], turn: 0 });
+    expect(roundsToPlay(without, [rally, rally])).toBe(4);
+  });
+
+  test('is all of a block that was taken anew, though its drills were played before', () => {
+    const anew = withNames(
+      withoutNames(named),
+      (
+        (drawn) => () =>
+          `new-${drawn++}`
+      )(0),
+    );
+    expect(roundsToPlay(anew, [rally, rally, lob])).toBe(6);
+    expect(nextStep(anew, [rally, rally, lob])?.turn).toBe(0);
+  });
+
+  test('is all of a drill that was taken out and put in again', () => {
+    const again = { ...named, steps: [{ ...named.steps[0]!, id: 'again' }] };
+    expect(roundsToPlay(again, [rally, rally])).toBe(2);
+  });
+
+  test('is nothing where a step has fewer rounds now than were played of it', () => {
+    const fewer = { ...named, steps: [{ ...named.steps[0]!, rounds: 1 }] };
+    expect(nextStep(fewer, [rally, rally])).toBeUndefined();
+    expect(roundsToPlay(fewer, [rally, rally])).toBe(0);
+  });
+
+  test('takes rounds that name no step for the first of their drill with rounds left', () => {
+    // As an earlier version wrote them.
+    expect(roundsOfSteps(plan, [{ drill: 'rally' }, { drill: 'lob' }])).toEqual([1, 1]);
+    const rallies = [1, 2, 3].map(() => ({ drill: 'rally' }));
+    expect(roundsOfSteps(named, rallies)).toEqual([2, 0, 1]);
+    expect(nextStep(emptyPlan, rallies)).toBeUndefined();
   });
 
   test('walks through every step for as many rounds as it has', () => {
@@ -78,15 +124,44 @@ describe('the step of a round', () => {
       partners: fc.constantFrom('keep' as const, 'turn' as const),
     });
     fc.assert(
-      fc.property(fc.array(step, { maxLength: 8 }), (steps) => {
-        const long = { ...plan, steps };
-        const walked = Array.from({ length: plannedRounds(long) }, (_, at) => stepAt(long, at));
-        const spelt = steps.flatMap((each) =>
-          Array.from({ length: each.rounds }, (_, turn) => ({ step: each, turn })),
-        );
-        expect(walked).toEqual(spelt);
+      fc.property(fc.array(step, { maxLength: 8 }), fc.boolean(), (steps, names) => {
+        let drawn = 0;
+        const bare = { ...plan, steps };
+        const long = names ? withNames(bare, () => `step-${drawn++}`) : bare;
+        const played: StepPlayed[] = [];
+        for (let next = nextStep(long, played); next; next = nextStep(long, played)) {
+          const { id, drill } = next.step;
+          played.push({ ...(id !== undefined && { step: id }), drill });
+        }
+        const spelt = steps.flatMap(({ drill, rounds }) => Array<string>(rounds).fill(drill));
+        expect(played.map(({ drill }) => drill)).toEqual(spelt);
+        expect(roundsToPlay(long, played)).toBe(0);
       }),
     );
+  });
+});
+
+describe('a set size for a drill of the block', () => {
+  test('goes to every step of that drill, and to no other', () => {
+    expect(withSize(plan, 'rally', 8).steps.map(({ size }) => size)).toEqual([8, 4]);
+    expect(withSize(plan, 'volley', 8)).toEqual(plan);
+  });
+
+  test('leaves the plan that was given as it is', () => {
+    withSize(plan, 'rally', 8);
+    expect(plan.steps[0]).not.toHaveProperty('size');
+  });
+});
+
+describe('a drill', () => {
+  test('comes again while a round of the block is still to be played of it', () => {
+    const rallies = (count: number) => Array(count).fill({ drill: 'rally' });
+    expect([0, 1, 2].map((count) => comesAgain(plan, rallies(count), 'rally'))).toEqual([
+      true,
+      true,
+      false,
+    ]);
+    expect(comesAgain(plan, [], 'volley')).toBe(false);
   });
 });
 

@@ -1,0 +1,33 @@
+import type { Tally } from '../round/tally.ts';
+import type { OpenRound } from './practice.ts';
+
+/**
+ * The rounds of a practice with every player counted once at a time. Two phones that hold one
+ * practice can each play its next round, with pairs of their own or with the same: nobody is in two
+ * rounds at once, so of the counts that share a player the largest stands, and the others are kept
+ * aside in the round they were made in. Rounds are at once where their phones took them for the
+ * same round of the practice.
+ */
+export function countedOnce(rounds: readonly OpenRound[]): OpenRound[] {
+  const counted = rounds.filter(({ clock, struck }) => clock && !struck);
+  const aside = new Set<Tally>();
+  for (const slot of new Set(counted.map((round) => round.slot))) {
+    const atOnce = counted.filter((round) => round.slot === slot);
+    const playing = new Set<string>();
+    // A stable sort: of equal counts that of the round which was started first.
+    for (const tally of atOnce.flatMap(({ tallies }) => tallies).sort((a, b) => b.sets - a.sets)) {
+      if (tally.pair.players.some((player) => playing.has(player))) aside.add(tally);
+      else for (const player of tally.pair.players) playing.add(player);
+    }
+  }
+  if (aside.size === 0) return [...rounds];
+  return rounds.map((round) => {
+    const set = round.tallies.filter((tally) => aside.has(tally));
+    if (set.length === 0) return round;
+    return {
+      ...round,
+      tallies: round.tallies.filter((tally) => !aside.has(tally)),
+      aside: set,
+    };
+  });
+}

@@ -1,0 +1,179 @@
+import { countsByPlayer } from '../drill/counting-rules.ts';
+import type { Terms } from '../drill/drill.ts';
+import type { Pair } from './pair.ts';
+import { counts, leastSeconds, type Mark, type Tally } from './tally.ts';
+
+/** What can be said of the count of a round; an entry of the ledger says it in these words. */
+export type Said =
+  | { kind: 'mark'; id: string; pair: string; player?: string | undefined; second: number }
+  | { kind: 'mark-taken-back'; mark: string }
+  | { kind: 'mark-judged'; mark: string; counts: boolean }
+  | {
+      kind: 'tally-corrected';
+      id: string;
+      pair: string;
+      player?: string | undefined;
+      by: number;
+      of?: string | undefined;
+    };
+
+/** One pair of a round that is to be counted. */
+export interface Counting {
+  terms: Terms;
+  /** Second of live clock at which the round ends: marks beyond it are late. */
+  end: number;
+  pair: Pair;
+  /** The place in the pair of a player who is in it, or stood there before the names were put right. */
+  placeOf(player: string): number | undefined;
+  /** The phone that said what has this id; '' where that is not known. */
+  phoneOf(id: string): string;
+}
+
+/** What came of it. */
+export interface Counted {
+  /** Without what is said of the unfinished set. */
+  tally: Tally;
+  /** The marks of the phone whose count stands, in the order of the clock, those taken back too. */
+  marks: Mark[];
+  /** The phone whose count stands; undefined where nobody counted. */
+  phone?: string;
+}
+
+/**
+ * The count of one pair, of all that was said of the round in the order in which it was said. Each
+ * word changes what stood on the screen before it, and no count falls below zero: after a minus at
+ * zero, one plus is one.
+ *
+ * Two phones that counted the same pair saw the same sets, so their counts are never added up: the
+ * larger one stands, and the others are told beside it.
+ */
+export function countPair(asked: Counting, said: readonly Said[]): Counted {
+  const counting = { ...asked, phoneOf: phonesOf(asked, said) };
+  const { terms, pair, placeOf, phoneOf } = counting;
+  const all = marksOf(counting, said);
+  const marks = new Map(all.map((mark) => [mark.id, mark]));
+  const places = countsByPlayer(terms.rule) ? pair.players.length : 1;
+  /** By phone: the sets of each place in the pair; of the whole pair in place 0. */
+  const sets = new Map<string, number[]>();
+  const add = (phone: string, player: string | undefined, by: number) => {
+    const place = places === 1 ? 0 : player === undefined ? undefined : placeOf(player);
+    const own = sets.get(phone) ?? Array<number>(places).fill(0);
+    sets.set(phone, own);
+    if (place !== undefined) own[place] = Math.max(0, (own[place] ?? 0) + by);
+  };
+  const known = new Map<string, { seen: boolean; takenBack: boolean; judged?: boolean }>();
+  const learn = (id: string, news: { seen?: true; takenBack?: true; judged?: boolean }) => {
+    const mark = marks.get(id);
+    if (!mark) return;
+    const before = known.get(id) ?? { seen: false, takenBack: false };
+    const after = { ...before, ...news };
+    known.set(id, after);
+    const isIn = (state: typeof before) => state.seen && counts({ ...state, late: mark.late });
+    if (isIn(after) !== isIn(before)) add(phoneOf(id), mark.player, isIn(after) ? 1 : -1);
+  };
+  for (const each of said) {
+    if (each.kind === 'mark') {
+      const mark = marks.get(each.id);
+      // Whoever tapped has counted, though a late mark is no set yet.
+      if (mark) add(phoneOf(each.id), mark.player, 0);
+      learn(each.id, { seen: true });
+    } else if (each.kind === 'mark-taken-back') learn(each.mark, { takenBack: true });
+    else if (each.kind === 'mark-judged') learn(each.mark, { judged: each.counts });
+    else if (each.pair === pair.letter) add(phoneOf(each.id, each.of), each.player, each.by);
+  }
+  const [stands, ...others] = [...sets].sort(
+    ([a, own], [b, other]) => sum(other) - sum(own) || (a < b ? -1 : 1),
+  );
+  const own = all.filter((mark) => phoneOf(mark.id) === stands?.[0]);
+  return {
+    tally: {
+      pair,
+      ...countOf(counting, stands?.[1] ?? []),
+      ...summed(own),
+      ...(others.some(([, count]) => sum(count) > 0) && {
+        also: others.map(([phone, count]) => ({ phone, ...countOf(counting, count) })),
+      }),
+    },
+    marks: own,
+    ...(stands && { phone: stands[0] }),
+  };
+}
+
+/**
+ * Who said what of a pair's count. What does not name its phone was said by the only one that is
+ * named, if there is only one: an earlier version named none.
+ */
+function phonesOf(
+  { pair, phoneOf }: Counting,
+  said: readonly Said[],
+): (id: string, of?: string) => string {
+  const named = new Set(
+    said.flatMap((each) =>
+      (each.kind === 'mark' || each.kind === 'tally-corrected') && each.pair === pair.letter
+        ? [(each.kind === 'tally-corrected' && each.of) || phoneOf(each.id)]
+        : [],
+    ),
+  );
+  named.delete('');
+  const [only = ''] = named.size === 1 ? named : [];
+  return (id, of) => (of ?? phoneOf(id)) || only;
+}
+
+/** A phone's count as a tally has it. */
+const countOf = (
+  { terms, pair }: Counting,
+  sets: readonly number[],
+): Pick<Tally, 'sets' | 'byPlayer'> => ({
+  sets: sum(sets),
+  ...(countsByPlayer(terms.rule) && {
+    byPlayer: Object.fromEntries(pair.players.map((player, place) => [player, sets[place] ?? 0])),
+  }),
+});
+
+/** What a tally says of its marks. */
+function summed(marks: readonly Mark[]): Pick<Tally, 'times' | 'late' | 'doubtful' | 'open'> {
+  const standing = marks.filter((mark) => !mark.takenBack);
+  return {
+    times: marks.filter(counts).map((mark) => mark.second),
+    late: standing.filter((mark) => mark.late).length,
+    doubtful: standing.filter((mark) => mark.doubtful).length,
+    open: standing.filter((mark) => (mark.late || mark.doubtful) && mark.judged === undefined)
+      .length,
+  };
+}
+
+/** The pair's marks in the order of the clock, with what is to be said of each. */
+function marksOf({ terms, end, pair, placeOf, phoneOf }: Counting, said: readonly Said[]): Mark[] {
+  const least = leastSeconds(terms);
+  const takenBack = new Set<string>();
+  const judged = new Map<string, boolean>();
+  const own = [];
+  for (const each of said) {
+    if (each.kind === 'mark-taken-back') takenBack.add(each.mark);
+    else if (each.kind === 'mark-judged') judged.set(each.mark, each.counts);
+    else if (each.kind === 'mark' && each.pair === pair.letter) own.push(each);
+  }
+  /** By phone and player: the second of the mark before. */
+  const before = new Map<string, number>();
+  return own
+    .sort((a, b) => a.second - b.second || (a.id < b.id ? -1 : 1))
+    .map(({ id, player: said, second }) => {
+      const player = said === undefined ? undefined : (pair.players[placeOf(said) ?? -1] ?? said);
+      const by = `${phoneOf(id)} ${player}`;
+      const verdict = judged.get(id);
+      const since = second - (before.get(by) ?? 0);
+      // A slip was no set: the next one is measured from the set before it.
+      if (!takenBack.has(id) && verdict !== false) before.set(by, second);
+      return {
+        id,
+        ...(player !== undefined && { player }),
+        second,
+        late: second > end,
+        doubtful: since < least,
+        takenBack: takenBack.has(id),
+        ...(verdict !== undefined && { judged: verdict }),
+      };
+    });
+}
+
+const sum = (numbers: readonly number[]) => numbers.reduce((all, each) => all + each, 0);
