@@ -15,7 +15,6 @@ import { foldSettings } from '../core/ledger/squad-settings.ts';
 import { nextStamp, writerOf } from '../core/ledger/stamp.ts';
 import { foldWishes } from '../core/ledger/wishes.ts';
 import { checkClock, dateOf, now } from './device/clock.ts';
-import { phone } from './device/phone.ts';
 import { key } from './device/records.ts';
 import { type Damaged, Store } from './device/store.ts';
 import { joinWindows, tellWindows } from './device/windows.ts';
@@ -26,8 +25,15 @@ import { joinWindows, tellWindows } from './device/windows.ts';
  * app hear of an entry once it is on the disk.
  */
 
-/** Every window draws a name of its own, so that no two ever make the same stamp. */
-const writer = writerOf(phone, nanoid(6));
+/** Every page draws a name of its own, so that no two ever make the same stamp. */
+const page = nanoid(6);
+/**
+ * What this phone calls itself in what it writes: it tells which of two phones counted, and nothing
+ * of whose it is. Drawn once and kept beside the ledger; a page that wrote before it could read the
+ * name that is kept goes on by the one it drew.
+ */
+let phone = nanoid(10);
+let hasWritten = false;
 let last = '';
 
 /** The records of the ledger on this phone, once it was opened. */
@@ -85,8 +91,9 @@ export async function openLedger(database: string): Promise<void> {
 export function append(...sayings: Saying[]): Entry[] {
   checkClock();
   const at = now();
+  hasWritten = true;
   const entries = sayings.map((saying) => {
-    last = nextStamp(last, at, writer);
+    last = nextStamp(last, at, writerOf(phone, page));
     return makeEntry(saying, last, at);
   });
   batch(() => {
@@ -178,6 +185,8 @@ async function writeQueue(): Promise<void> {
 async function read(): Promise<void> {
   const saved = [...standing.value, ...practised.value].filter(({ id }) => !unsaved.value.has(id));
   const opened = await store.open(practicesOf(saved));
+  const named = await store.phone(phone).catch(() => phone);
+  if (!hasWritten) phone = named;
   wantsReading = false;
   const there = new Set([...opened.standing, ...opened.practised].map(({ id }) => id));
   const gone = saved.filter(({ id }) => !there.has(id));

@@ -72,8 +72,11 @@ async function transact<T>(
 ): Promise<T> {
   const transaction = db.transaction(OBJECT_STORE, mode, { durability: 'strict' });
   const completed = new Promise<void>((resolve, reject) => {
-    transaction.oncomplete = () => resolve();
-    transaction.onabort = () => reject(transaction.error ?? lost('the transaction was aborted'));
+    // Not as `oncomplete`: the library puts its own there.
+    transaction.addEventListener('complete', () => resolve());
+    transaction.addEventListener('abort', () =>
+      reject(transaction.error ?? lost('the transaction was aborted')),
+    );
   });
   // Whichever fails first is thrown; the other must not be reported as unhandled.
   completed.catch(() => {});

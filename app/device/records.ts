@@ -9,9 +9,11 @@ import { byId, isPractised } from '../../core/ledger/join.ts';
  *   p/<practice>/<entry>   an entry of a practice that is not packed yet, or came after it was
  *   c/<practice>           a packed practice: all its entries
  *   i/<date>/<practice>    its summary, which figures read
+ *   phone                  what this phone calls itself
  *   h/<key>/<n>            a damaged record that had to make way, as it lay at that key
  */
 export const key = {
+  phone: 'phone',
   entry: (entry: AnyEntry) =>
     isPractised(entry) ? `p/${entry.practice}/${entry.id}` : `s/${entry.id}`,
   packed: (practice: string) => `c/${practice}`,

@@ -1,4 +1,4 @@
-import type { UseStore } from 'idb-keyval';
+import { get, type UseStore, update } from 'idb-keyval';
 import type { AnyEntry, Entry } from '../../core/ledger/entry.ts';
 import { isPractised, join } from '../../core/ledger/join.ts';
 import { saysAll } from '../../core/ledger/stored-summary.ts';
@@ -68,6 +68,22 @@ export class Store {
       }
       return { ...opened, damaged, packed };
     });
+  }
+
+  /** The name of this phone: the one that is kept, or the one that was drawn where there is none. */
+  async phone(drawn: string): Promise<string> {
+    const known = await get<unknown>(key.phone, this.#use);
+    if (isName(known)) return known;
+    let kept = drawn;
+    await update<unknown>(
+      key.phone,
+      (there) => {
+        kept = isName(there) ? there : drawn;
+        return kept;
+      },
+      this.#use,
+    );
+    return kept;
   }
 
   /** Saves entries; resolves once they are on the disk. The same entry twice is one record. */
@@ -259,6 +275,10 @@ export class Store {
     });
   }
 }
+
+/** Ten letters, as the stamps of entries have them. */
+const isName = (value: unknown): value is string =>
+  typeof value === 'string' && /^[\w-]{10}$/.test(value);
 
 const isPacked = async (store: IDBObjectStore, practice: string): Promise<boolean> =>
   (await resultOf(store.getKey(key.packed(practice)))) !== undefined;

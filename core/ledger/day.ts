@@ -23,7 +23,7 @@ export function lastOnCourt(
 ): number {
   let last = entries[0]?.at ?? 0;
   for (const { at } of entries) {
-    if (at - last < GOES_ON_MS || dateOf(at) === date) last = Math.max(last, at);
+    if (at - last < GOES_ON_MS || dateOf(at) === date) last = at;
   }
   return last;
 }

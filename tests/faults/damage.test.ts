@@ -207,6 +207,8 @@ test('damaged records are handed over as they lie, and removed when asked to', a
   await putRecords(page, damaged);
   await reopen(page);
   await expect(page.getByRole('heading', { name: 'Damaged records' })).toBeVisible();
+  // The pack is looked at a while after the page stands.
+  await expect(said(page).filter({ hasText: '2 saved records' }).first()).toBeVisible();
   const coach = new Coach(page);
   const download = page.waitForEvent('download');
   await coach.button('Hand the damaged records over').tap();

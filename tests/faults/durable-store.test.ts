@@ -175,3 +175,17 @@ test('lets another window remove the database, and begins a new one', async ({ p
   });
   expect(told).toBe(0);
 });
+
+test('carries out what the key-value library writes through it, and tells when it is on the disk', async ({
+  page,
+}) => {
+  const seen = await page.evaluate(async () => {
+    const use = workbench.durableStore('library', 500);
+    await workbench.update<number>('count', (before) => (before ?? 0) + 1, use);
+    await workbench.update<number>('count', (before) => (before ?? 0) + 1, use);
+    const kept = await workbench.get<number>('count', workbench.durableStore('library'));
+    const phone = new workbench.Store('named');
+    return { kept, names: [await phone.phone('first-name'), await phone.phone('other-name')] };
+  });
+  expect(seen).toEqual({ kept: 2, names: ['first-name', 'first-name'] });
+});

@@ -3,6 +3,7 @@
  * on the bench: the fuzz and the tests of the store run in a browser, as the parts do.
  */
 
+import { get, update } from 'idb-keyval';
 import { makeBackup, practiceFile } from '../../app/device/backup-file.ts';
 import { durableStore, OBJECT_STORE } from '../../app/device/durable-store.ts';
 import { readBackup } from '../../app/device/read-backup.ts';
@@ -13,12 +14,14 @@ import { readRoster } from '../../core/exchange/roster.ts';
 const workbench = {
   decodeText,
   durableStore,
+  get,
   makeBackup,
   OBJECT_STORE,
   practiceFile,
   readBackup,
   readRoster,
   Store,
+  update,
 };
 export type Workbench = typeof workbench;
 
