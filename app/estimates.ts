@@ -1,8 +1,9 @@
 import { computed, effect, signal, untracked } from '@preact/signals';
-import { estimateTally, isCurrent } from '../core/figures/estimate.ts';
+import { estimateOf, isCurrent } from '../core/figures/estimate.ts';
 import { pacesBy } from '../core/figures/paces.ts';
 import { pairStints } from '../core/figures/stints.ts';
 import type { Estimate, PlayedRound, PlayedTally, Summary } from '../core/ledger/summary.ts';
+import { isHeard } from '../core/round/tally.ts';
 import type { Pace } from '../core/round/tempo.ts';
 import { currentRound, isRunning } from './actions.ts';
 import { history, keepEstimates, openPractice, practice, summaries } from './practices.ts';
@@ -16,9 +17,13 @@ import { history, keepEstimates, openPractice, practice, summaries } from './pra
 
 const held = signal<ReadonlyMap<string, Estimate>>(new Map());
 
-const madeFrom = ({ terms, seconds }: PlayedRound, tally: PlayedTally, pace?: Pace): string => {
+const madeFrom = (
+  { terms, seconds, unwatched }: PlayedRound,
+  tally: PlayedTally,
+  pace?: Pace,
+): string => {
   const { estimate: _, ...counted } = tally;
-  return JSON.stringify([terms, seconds, counted, pace]);
+  return JSON.stringify([terms, seconds, unwatched, counted, pace]);
 };
 
 const paces = computed(() => pacesBy(summaries.value));
@@ -59,7 +64,7 @@ export const waiting = computed(
     estimated.value.flatMap((summary) =>
       summary.rounds
         .filter((round) => isReady(summary, round))
-        .flatMap(({ tallies }) => tallies.filter(({ estimate }) => !estimate)),
+        .flatMap(({ tallies }) => tallies.filter((tally) => isHeard(tally) && !tally.estimate)),
     ).length,
 );
 
@@ -98,8 +103,8 @@ export async function estimateNow(roundId: string, letter: string): Promise<void
     const pace = paceOf(summary, round);
     const from = madeFrom(round, tally, pace);
     if (held.value.has(from)) return;
-    const estimate = estimateTally(round.terms, round.seconds, tally, pace);
-    hold(new Map([[from, estimate]]));
+    const estimate = estimateOf(round, tally, pace);
+    if (estimate) hold(new Map([[from, estimate]]));
   }
 }
 
@@ -133,7 +138,8 @@ async function workOutNewest(): Promise<boolean> {
       hold(made);
       return false;
     }
-    made.set(from, estimateTally(round.terms, round.seconds, tally, pace));
+    const estimate = estimateOf(round, tally, pace);
+    if (estimate) made.set(from, estimate);
   }
   if (history.value?.includes(summary)) {
     const whole = withEstimates(
@@ -164,7 +170,7 @@ const lacking = (summary: Summary): Lack[] =>
       const known = (tally: PlayedTally) =>
         tally.estimate ?? held.value.get(madeFrom(round, tally, pace));
       return round.tallies
-        .filter((tally) => !isCurrent(known(tally), pace))
+        .filter((tally) => isHeard(tally) && !isCurrent(known(tally), pace))
         .map((tally) => ({ round, tally, pace }));
     });
 

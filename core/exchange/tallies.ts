@@ -3,6 +3,7 @@ import { sumEstimates } from '../figures/all-touches.ts';
 import { consistencyInterval } from '../figures/consistency.ts';
 import { type Stint, tallyStints } from '../figures/stints.ts';
 import type { Summary } from '../ledger/summary.ts';
+import { isHeardOf } from '../round/tally.ts';
 import type { CsvCell } from './csv.ts';
 
 /** The columns of the table of tallies. Programs read them: a new one goes to the end. */
@@ -18,7 +19,7 @@ export const TALLY_COLUMNS = [
   'set_size',
   'player',
   'partners',
-  /** 1 or 2; `turns` in a trio, whose players change roles after each set. */
+  /** 1 or 2; `turns` in a trio, whose players change roles after each set, and where a pair turned. */
   'role',
   'sets',
   'touches_counted',
@@ -39,6 +40,8 @@ export const TALLY_COLUMNS = [
   'consistency',
   'consistency_low',
   'consistency_high',
+  /** `tapped`, `called` at the horn, `corrected` afterwards, or `not heard`: then there is no count. */
+  'counted_by',
 ] as const;
 export type TallyColumn = (typeof TALLY_COLUMNS)[number];
 
@@ -59,14 +62,18 @@ export function tallyRows(
     if (rounds.length === 0) continue;
     const practice = (onDate.get(date) ?? 0) + 1;
     onDate.set(date, practice);
-    for (const { ordinal, terms, seconds, tallies } of rounds.toSorted(byOrdinal)) {
+    for (const { ordinal, terms, seconds, unwatched, tallies } of rounds.toSorted(byOrdinal)) {
       for (const tally of tallies.toSorted((a, b) => inOrder(a.pair.letter, b.pair.letter))) {
         const { players } = tally.pair;
-        const stints = tallyStints({ practice: id, date, terms, seconds }, tally);
+        const stints = tallyStints(
+          { practice: id, date, terms, seconds, ...(unwatched && { unwatched }) },
+          tally,
+        );
         stints.forEach((stint, place) => {
           const { sets, counted, seconds: own } = stint;
           const player = players[place] ?? '';
-          const row: Record<TallyColumn, CsvCell> = {
+          const heard = isHeardOf(tally, player);
+          const row: Partial<Record<TallyColumn, CsvCell>> = {
             date,
             practice,
             round: ordinal + 1,
@@ -79,15 +86,16 @@ export function tallyRows(
               .filter((other) => other !== player)
               .map((other) => naming.player(other))
               .join(' + '),
-            role: players.length === 2 ? place + 1 : 'turns',
-            sets,
-            touches_counted: counted,
+            role: players.length === 2 && tally.turned === undefined ? place + 1 : 'turns',
+            sets: heard ? sets : undefined,
+            touches_counted: heard ? rounded(counted, 1) : undefined,
             live_seconds: rounded(own, 1),
-            sets_per_minute: own > 0 ? rounded((60 * sets) / own, 2) : undefined,
+            sets_per_minute: heard && own > 0 ? rounded((60 * sets) / own, 2) : undefined,
             late_marks: tally.late,
             doubtful_marks: tally.doubtful,
             quality: undefined,
-            ...estimateCells(stint),
+            ...(heard && estimateCells(stint)),
+            counted_by: heard ? (tally.origin ?? 'tapped') : 'not heard',
           };
           rows.push(TALLY_COLUMNS.map((column) => row[column]));
         });

@@ -22,8 +22,14 @@ export interface Share {
  *
  * A trio turns after each set: in set j (from 0) its players j and j + 1 hit, the third rests, and
  * the one who hit first steps out. So every player rests in one set of three.
+ *
+ * A pair that turned its roles in mid-round has each role's shots of the sets before and after the
+ * turn: by the marks' times where there is one for each set, else shared by the clock, which need
+ * not give whole numbers.
+ *
+ * @param seconds live clock of the round
  */
-export function shares(terms: Terms, tally: Pick<Tally, 'pair' | 'sets' | 'byPlayer'>): Share[] {
+export function shares(terms: Terms, tally: Shared, seconds: number): Share[] {
   const { players } = tally.pair;
   const time = 2 / players.length;
   if (terms.rule === 'on-target') {
@@ -35,11 +41,17 @@ export function shares(terms: Terms, tally: Pick<Tally, 'pair' | 'sets' | 'byPla
   }
 
   const inSet = [touchesInSet(terms, 0), touchesInSet(terms, 1)];
+  const before = setsBeforeTurn(tally, seconds);
   return players.map((player, place) => {
     const touches: Touches = {};
     let sets = 0;
     for (const role of [0, 1] as const) {
-      const played = setsInRole(tally.sets, players.length, place, role);
+      const played =
+        before === undefined
+          ? setsInRole(tally.sets, players.length, place, role)
+          : place === role
+            ? before
+            : tally.sets - before;
       sets += played;
       for (const [stroke, each] of Object.entries(inSet[role] ?? {})) {
         if (played > 0)
@@ -48,6 +60,26 @@ export function shares(terms: Terms, tally: Pick<Tally, 'pair' | 'sets' | 'byPla
     }
     return { player, sets, touches, time };
   });
+}
+
+/** What of a tally says who struck what. */
+export type Shared = Pick<Tally, 'pair' | 'sets' | 'byPlayer'> &
+  Partial<Pick<Tally, 'times' | 'span' | 'turned'>>;
+
+/** The sets that a pair completed before it turned its roles; undefined where it did not turn. */
+function setsBeforeTurn({ sets, times = [], span, turned }: Shared, seconds: number) {
+  if (turned === undefined) return undefined;
+  if (times.length === sets) return times.filter((time) => time < turned).length;
+  return sets * turnedAfter({ span, turned }, seconds);
+}
+
+/** The part of the pair's clock, 0 to 1, that had passed as it turned its roles. */
+export function turnedAfter(
+  { span, turned = 0 }: { span?: Tally['span'] | undefined; turned?: number | undefined },
+  seconds: number,
+): number {
+  const { from, to } = span ?? { from: 0, to: seconds };
+  return to > from ? Math.min(1, Math.max(0, (turned - from) / (to - from))) : 0;
 }
 
 /** Who of a trio rests while set number `set` (from 0) is played; nobody in a pair. */

@@ -139,14 +139,14 @@ export function coverage(
 }
 
 interface Played {
-  practice: string;
   date: string;
+  opened: string;
   round: { ordinal: number };
 }
 
 function inOrderOfPlay(a: Played, b: Played): number {
   if (a.date !== b.date) return a.date < b.date ? -1 : 1;
-  if (a.practice !== b.practice) return a.practice < b.practice ? -1 : 1;
+  if (a.opened !== b.opened) return a.opened < b.opened ? -1 : 1;
   return a.round.ordinal - b.round.ordinal;
 }
 
@@ -155,7 +155,7 @@ function inOrderOfPlay(a: Played, b: Played): number {
  * families, and the family of the drill. Undefined where the player was not in the round.
  */
 function struckIn(
-  { terms, tallies }: Summary['rounds'][number],
+  { terms, seconds, tallies }: Summary['rounds'][number],
   player: string | undefined,
 ): Map<Family | Stroke, number> | undefined {
   const struck = new Map<Family | Stroke, number>([[terms.family, 0]]);
@@ -166,9 +166,9 @@ function struckIn(
     const { players } = tally.pair;
     if (player !== undefined && !players.includes(player)) continue;
     there = true;
-    shares(terms, tally).forEach((share, place) => {
+    shares(terms, tally, seconds).forEach((share, place) => {
       if (player !== undefined && share.player !== player) return;
-      for (const stroke of strokesAt(terms, players, place)) {
+      for (const stroke of strokesAt(terms, players, place, tally.turned)) {
         const touches = share.touches[stroke] ?? 0;
         add(stroke, touches);
         add(familyOf[stroke], touches);

@@ -1,6 +1,6 @@
 import type { Terms } from '../drill/drill.ts';
-import type { Consistency, Estimate } from '../ledger/summary.ts';
-import { leastSeconds, type Tally } from '../round/tally.ts';
+import { type Consistency, type Estimate, type PlayedRound, secondsOf } from '../ledger/summary.ts';
+import { isHeard, isHeardOf, leastSeconds, type Tally } from '../round/tally.ts';
 import type { Pace } from '../round/tempo.ts';
 import { shares, sumTouches } from './counted.ts';
 import { paceKnown } from './pace-known.ts';
@@ -11,6 +11,23 @@ export const isCurrent = (estimate: Estimate | undefined, pace: Pace | undefined
   estimate?.model === TOUCHES_MODEL_VERSION &&
   estimate.pace?.tempo === pace?.tempo &&
   estimate.pace?.refeed === pace?.refeed;
+
+/**
+ * All touches of one pair or trio in the part of a round in which it was watched at play, and how
+ * consistent it was; undefined where its count was not heard, since a round that nobody counted says
+ * nothing.
+ */
+export function estimateOf(
+  round: Pick<PlayedRound, 'terms' | 'seconds' | 'unwatched'>,
+  tally: Tally,
+  pace: Pace | undefined,
+): Estimate | undefined {
+  if (!isHeard(tally)) return undefined;
+  const from = tally.span?.from ?? 0;
+  // A clock with a hole in it does not say how long a set took.
+  const times = round.unwatched ? [] : tally.times.map((time) => time - from);
+  return estimateTally(round.terms, secondsOf(round, tally), { ...tally, times }, pace);
+}
 
 /**
  * All touches of one pair or trio in one round of so many live seconds, and how consistent it was.
@@ -28,8 +45,15 @@ export function estimateTally(
 ): Estimate {
   const made = { model: TOUCHES_MODEL_VERSION, ...(pace && { pace }) };
   if (seconds === 0) {
-    const shots = shares(terms, tally).reduce((sum, share) => sum + sumTouches(share.touches), 0);
+    const shots = shares(terms, tally, seconds).reduce(
+      (sum, share) => sum + sumTouches(share.touches),
+      0,
+    );
     return { ...made, shots, sd: 0, low: shots, high: shots, ...doubt(tally.sets > 0) };
+  }
+  const own = terms.rule === 'on-target' ? heardPlayers(tally) : [];
+  if (own.length > 0 && own.length < tally.pair.players.length) {
+    return { ...made, ...partlyHeard(seconds, tally, own, pace) };
   }
   const { shots, sd, low, high, implausible, ...success } = estimateShots(
     roundOf(terms, seconds, tally, pace),
@@ -40,6 +64,37 @@ export function estimateTally(
     ...touches,
     success: consistencyOf(success),
     ...(terms.rule === 'on-target' && { own: ownShares(seconds, tally, pace) }),
+  };
+}
+
+const heardPlayers = (tally: Tally): string[] =>
+  tally.pair.players.filter((player) => isHeardOf(tally, player));
+
+/** On target, where only some called their number: everyone strikes as many balls as those. */
+function partlyHeard(
+  seconds: number,
+  tally: Tally,
+  heard: readonly string[],
+  pace: Pace | undefined,
+): Omit<Estimate, 'model'> {
+  const { players } = tally.pair;
+  const known = paceKnown(pace, players.length);
+  const each = heard.map((player) =>
+    estimateShots({
+      ...{ rule: 'on-target', size: 1, sets: tally.byPlayer?.[player] ?? 0, seconds },
+      ...known,
+    }),
+  );
+  // They strike in turn, by one clock: what one says of the balls of all, the others say again.
+  const all = (value: (own: (typeof each)[number]) => number) =>
+    (each.reduce((sum, own) => sum + value(own), 0) / each.length) * players.length;
+  return {
+    shots: all(({ shots }) => shots),
+    sd: all(({ sd }) => sd),
+    low: all(({ low }) => low),
+    high: all(({ high }) => high),
+    own: Object.fromEntries(heard.map((player, at) => [player, consistencyOf(each[at]!)])),
+    ...doubt(each.some(({ implausible }) => implausible)),
   };
 }
 

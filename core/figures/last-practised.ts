@@ -1,3 +1,4 @@
+import { countsByPlayer } from '../drill/counting-rules.ts';
 import type { Family, Stroke, Terms } from '../drill/drill.ts';
 import type { PlayedRound, Summary } from '../ledger/summary.ts';
 import { SHORTEST_SECONDS } from '../round/clock.ts';
@@ -28,12 +29,12 @@ export function lastPractised(
   const squad: LastPractised = { families: {}, strokes: {} };
   const players = new Map<string, LastPractised>();
   for (const { date, round } of roundsUntil(summaries, today)) {
-    for (const { pair } of round.tallies) {
+    for (const { pair, turned } of round.tallies) {
       pair.players.forEach((player, place) => {
         const own = players.get(player) ?? { families: {}, strokes: {} };
         players.set(player, own);
         for (const last of [squad, own])
-          note(last, date, round.terms, strokesAt(round.terms, pair.players, place));
+          note(last, date, round.terms, strokesAt(round.terms, pair.players, place, turned));
       });
     }
   }
@@ -60,28 +61,32 @@ function note(
 export function roundsUntil(
   summaries: readonly Summary[],
   today: string,
-): { practice: string; date: string; round: PlayedRound }[] {
+): { practice: string; date: string; opened: string; round: PlayedRound }[] {
   return summaries
     .filter(({ date }) => date <= today)
-    .flatMap(({ practice, date, rounds }) =>
+    .flatMap(({ practice, date, opened, rounds }) =>
       rounds
         .filter(
           ({ seconds, tallies }) => seconds >= SHORTEST_SECONDS || tallies.some((t) => t.sets > 0),
         )
-        .map((round) => ({ practice, date, round })),
+        .map((round) => ({ practice, date, opened, round })),
     );
 }
 
 /**
  * What the player at a place (from 0) of a pair or trio strikes: the role's own strokes in a pair,
- * all of them in a trio, which turns; balls on target are everyone's.
+ * all of them in a trio, which turns, and in a pair that turned its roles in mid-round; balls on
+ * target are everyone's.
+ *
+ * @param turned the second at which a pair turned, where it did
  */
 export function strokesAt(
   { rule, shots }: Terms,
   players: readonly string[],
   place: number,
+  turned?: number,
 ): Stroke[] {
-  const everyones = rule === 'on-target' || players.length > 2;
+  const everyones = countsByPlayer(rule) || players.length > 2 || turned !== undefined;
   return [
     ...new Set(shots.filter(({ role }) => everyones || role === place).map(({ stroke }) => stroke)),
   ];

@@ -1,5 +1,6 @@
 import type { Family } from '../drill/drill.ts';
-import type { Summary } from '../ledger/summary.ts';
+import { type Summary, secondsOf } from '../ledger/summary.ts';
+import { isHeard } from '../round/tally.ts';
 import type { PairRecord } from './pair-record.ts';
 import { countedAs, isOnTarget } from './stints.ts';
 
@@ -19,9 +20,13 @@ export function pairRecords(summaries: readonly Summary[], family: Family): Pair
     record.exposure += exposure;
   };
   for (const { rounds } of summaries) {
-    for (const { terms, seconds, tallies } of rounds) {
-      if (terms.family !== family || isOnTarget({ terms }) || seconds === 0) continue;
-      for (const { pair, sets } of tallies) {
+    for (const round of rounds) {
+      const { terms } = round;
+      if (terms.family !== family || isOnTarget({ terms })) continue;
+      for (const tally of round.tallies.filter(isHeard)) {
+        const { pair, sets } = tally;
+        const seconds = secondsOf(round, tally);
+        if (seconds === 0) continue;
         const pairs = pairsOf(pair.players);
         pairs.forEach(([a, b], turn) => {
           if (a === b) return; // Only a stranger's file says so.

@@ -6,7 +6,9 @@ import type {
   PlayedTally,
   Summary,
 } from '../ledger/summary.ts';
-import { restingIn, shares, sumTouches } from './counted.ts';
+import { secondsOf } from '../ledger/summary.ts';
+import { isHeard, isHeardOf } from '../round/tally.ts';
+import { restingIn, shares, sumTouches, turnedAfter } from './counted.ts';
 
 /** What one player, or one whole pair, did in one round: what every figure over a span is made of. */
 export interface Stint {
@@ -40,17 +42,20 @@ export interface Stint {
 }
 
 /** A round of which a tally is looked at, and the practice it was played in. */
-export type Setting = Pick<Summary, 'practice' | 'date'> & Pick<PlayedRound, 'terms' | 'seconds'>;
+export type Setting = Pick<Summary, 'practice' | 'date'> &
+  Pick<PlayedRound, 'terms' | 'seconds' | 'unwatched'>;
 
 /** What each player of a tally did, in their places in the pair. */
 export function tallyStints(
-  { practice, date, terms, seconds }: Setting,
+  { practice, date, terms, ...clocked }: Setting,
   tally: PlayedTally,
 ): Stint[] {
   const { estimate, pair } = tally;
+  const { seconds } = clocked;
+  const watched = secondsOf(clocked, tally);
   const alike = countedAs(terms);
   const clock = clockOf(practice, terms, tally);
-  const own = shares(terms, tally);
+  const own = shares(terms, tally, seconds);
   const inSets = own.reduce((sum, { touches }) => sum + sumTouches(touches), 0);
   return own.map(({ player, sets, touches, time }, place) => {
     const counted = sumTouches(touches);
@@ -64,7 +69,7 @@ export function tallyStints(
       players: pair.players,
       sets,
       counted,
-      seconds: seconds * time,
+      seconds: watched * time,
       part,
       // On target everyone strikes as many balls as the others, whoever meets it.
       offset: terms.rule === 'on-target' ? 0 : counted - part * inSets,
@@ -74,12 +79,16 @@ export function tallyStints(
   });
 }
 
-/** The stints of every player, in the order of the summaries; one who never played is not in it. */
+/**
+ * The stints of every player, in the order of the summaries, as far as they were heard; one who never
+ * played is not in it.
+ */
 export function playerStints(summaries: readonly Summary[]): Map<string, Stint[]> {
   const stints = new Map<string, Stint[]>();
   for (const { setting, tally } of played(summaries)) {
     tallyStints(setting, tally).forEach((stint, place) => {
       const player = tally.pair.players[place] ?? '';
+      if (!isHeardOf(tally, player)) return;
       const own = stints.get(player) ?? [];
       stints.set(player, own);
       own.push(stint);
@@ -88,9 +97,9 @@ export function playerStints(summaries: readonly Summary[]): Map<string, Stint[]
   return stints;
 }
 
-/** The stints of whole pairs, one a tally, in the order of the summaries. */
+/** The stints of whole pairs, one a tally that was heard, in the order of the summaries. */
 export const pairStints = (summaries: readonly Summary[]): Stint[] =>
-  played(summaries).map(({ setting: { practice, date, terms, seconds }, tally }) => ({
+  played(summaries).map(({ setting: { practice, date, terms, ...clocked }, tally }) => ({
     practice,
     date,
     terms,
@@ -98,8 +107,11 @@ export const pairStints = (summaries: readonly Summary[]): Stint[] =>
     clock: clockOf(practice, terms, tally),
     players: tally.pair.players,
     sets: tally.sets,
-    counted: shares(terms, tally).reduce((sum, { touches }) => sum + sumTouches(touches), 0),
-    seconds,
+    counted: shares(terms, tally, clocked.seconds).reduce(
+      (sum, { touches }) => sum + sumTouches(touches),
+      0,
+    ),
+    seconds: secondsOf(clocked, tally),
     part: 1,
     offset: 0,
     estimate: tally.estimate,
@@ -108,9 +120,9 @@ export const pairStints = (summaries: readonly Summary[]): Stint[] =>
 
 const played = (summaries: readonly Summary[]): { setting: Setting; tally: PlayedTally }[] =>
   summaries.flatMap(({ practice, date, rounds }) =>
-    rounds.flatMap(({ terms, seconds, tallies }) => {
-      const setting = { practice, date, terms, seconds };
-      return tallies.map((tally) => ({ setting, tally }));
+    rounds.flatMap(({ terms, seconds, unwatched, tallies }) => {
+      const setting = { practice, date, terms, seconds, ...(unwatched && { unwatched }) };
+      return tallies.filter(isHeard).map((tally) => ({ setting, tally }));
     }),
   );
 
@@ -143,25 +155,30 @@ function partOf(
   const { players } = tally.pair;
   if (rule === 'on-target') return 1 / players.length;
   if (players.length === 2) {
-    return shots.filter(({ role }) => role === place).length / shots.length;
+    const own = shots.filter(({ role }) => role === place).length / shots.length;
+    if (tally.turned === undefined) return own;
+    const before = turnedAfter(tally, seconds);
+    return before * own + (1 - before) * (1 - own);
   }
-  const ends = setEnds(seconds, tally);
+  const { from, to } = tally.span ?? { from: 0, to: seconds };
+  const ends = setEnds(to - from, from, tally);
   const rested = ends.reduce(
     (sum, end, set) =>
       restingIn(players, set) === players[place] ? sum + end - (ends[set - 1] ?? 0) : sum,
     0,
   );
-  return seconds > 0 ? (1 - rested / seconds) / 2 : 1 / 3;
+  return to > from ? (1 - rested / (to - from)) / 2 : 1 / 3;
 }
 
 /**
  * When each set of the round ended, by its marks, and at the last the round itself, whose set was
  * not finished; where the marks do not tell, all sets are taken as equally long.
  */
-function setEnds(seconds: number, { sets, times }: PlayedTally): number[] {
-  const tell = times.length === sets && times.every((time) => time <= seconds);
+function setEnds(seconds: number, from: number, { sets, times }: PlayedTally): number[] {
+  const own = times.map((time) => time - from);
+  const tell = own.length === sets && own.every((time) => time <= seconds);
   return tell
-    ? [...times, seconds]
+    ? [...own, seconds]
     : Array.from({ length: sets + 1 }, (_, set) => (seconds * (set + 1)) / (sets + 1));
 }
 

@@ -1,5 +1,6 @@
 import type { Terms } from '../drill/drill.ts';
-import type { Summary } from '../ledger/summary.ts';
+import { type Summary, secondsOf } from '../ledger/summary.ts';
+import { isHeard, isHeardOf } from '../round/tally.ts';
 import { addTouches, shares, type Touches } from './counted.ts';
 
 /** What was done over a span of practices. */
@@ -12,6 +13,8 @@ export interface Total {
   touches: Touches;
   /** Seconds of live clock. */
   seconds: number;
+  /** Rounds, of a drill tallies, whose count was not heard: in the clock, and in no set. */
+  unheard: number;
 }
 
 /**
@@ -23,15 +26,17 @@ export function byPlayer(summaries: readonly Summary[]): Map<string, Total> {
   const totals = new Map<string, Total>();
   for (const { rounds } of summaries) {
     const here = new Set<string>();
-    for (const { terms, seconds, tallies } of rounds) {
-      for (const { player, sets, touches, time } of tallies.flatMap((tally) =>
-        shares(terms, tally),
-      )) {
-        const total = totals.get(player) ?? nothing();
-        totals.set(player, total);
-        add(total, { sets, seconds: seconds * time });
-        addTouches(total.touches, touches);
-        here.add(player);
+    for (const round of rounds) {
+      for (const tally of round.tallies) {
+        const seconds = secondsOf(round, tally);
+        for (const { player, sets, touches, time } of shares(round.terms, tally, round.seconds)) {
+          const total = totals.get(player) ?? nothing();
+          totals.set(player, total);
+          add(total, { sets, seconds: seconds * time });
+          addTouches(total.touches, touches);
+          if (!isHeardOf(tally, player)) total.unheard += 1;
+          here.add(player);
+        }
       }
     }
     countPractice(totals, here);
@@ -53,7 +58,8 @@ export function byDrill(summaries: readonly Summary[]): Map<string, Total & { te
       totals.set(terms.drill, total);
       total.terms = terms;
       add(total, { sets: tallies.reduce((sum, { sets }) => sum + sets, 0), seconds });
-      for (const { touches } of tallies.flatMap((tally) => shares(terms, tally))) {
+      total.unheard += tallies.filter((tally) => !isHeard(tally)).length;
+      for (const { touches } of tallies.flatMap((tally) => shares(terms, tally, seconds))) {
         addTouches(total.touches, touches);
       }
       here.add(terms.drill);
@@ -63,7 +69,9 @@ export function byDrill(summaries: readonly Summary[]): Map<string, Total & { te
   return totals;
 }
 
-const nothing = (): Total => ({ practices: 0, rounds: 0, sets: 0, touches: {}, seconds: 0 });
+const nothing = (): Total => ({
+  ...{ practices: 0, rounds: 0, sets: 0, touches: {}, seconds: 0, unheard: 0 },
+});
 
 function add(total: Total, round: { sets: number; seconds: number }): void {
   total.rounds += 1;

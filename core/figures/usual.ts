@@ -1,6 +1,7 @@
 import type { Terms } from '../drill/drill.ts';
-import type { Summary } from '../ledger/summary.ts';
+import { type Summary, secondsOf } from '../ledger/summary.ts';
 import { median } from '../median.ts';
+import { isHeard, isHeardOf } from '../round/tally.ts';
 import { shares, sumTouches } from './counted.ts';
 
 /** Whether two rounds can be held beside each other: the same drill, counted in the same way. */
@@ -28,11 +29,13 @@ export function pairUsual(
   return median(
     history.flatMap(({ rounds }) =>
       rounds
-        .filter((round) => round.seconds > 0 && alike(round.terms, terms))
+        .filter((round) => alike(round.terms, terms))
         .flatMap((round) =>
           round.tallies
-            .filter((tally) => inAnyOrder(tally.pair.players) === together)
-            .map((tally) => (tally.sets * seconds) / round.seconds),
+            .filter((tally) => isHeard(tally) && inAnyOrder(tally.pair.players) === together)
+            .map((tally) => ({ sets: tally.sets, live: secondsOf(round, tally) }))
+            .filter(({ live }) => live > 0)
+            .map(({ sets, live }) => (sets * seconds) / live),
         ),
     ),
   );
@@ -86,8 +89,12 @@ export function ownDay(history: readonly Summary[], today: Summary, player: stri
 /** A player's work in one practice, by drill and size. */
 function workIn(summary: Summary, player: string): OwnWork[] {
   const works: OwnWork[] = [];
-  for (const { terms, seconds, tallies } of summary.rounds) {
-    const own = tallies.flatMap((tally) => shares(terms, tally)).find((s) => s.player === player);
+  for (const round of summary.rounds) {
+    const { terms } = round;
+    const tally = round.tallies.findLast(
+      (each) => each.pair.players.includes(player) && isHeardOf(each, player),
+    );
+    const own = tally && shares(terms, tally, round.seconds).find((s) => s.player === player);
     if (!own) continue;
     let work = works.find((before) => alike(before.terms, terms));
     if (!work) {
@@ -96,7 +103,7 @@ function workIn(summary: Summary, player: string): OwnWork[] {
     }
     work.sets += own.sets;
     work.touches += sumTouches(own.touches);
-    work.seconds += seconds * own.time;
+    work.seconds += secondsOf(round, tally) * own.time;
   }
   return works;
 }

@@ -13,11 +13,15 @@ export function countedOnce(rounds: readonly OpenRound[]): OpenRound[] {
   const aside = new Set<Tally>();
   for (const slot of new Set(counted.map((round) => round.slot))) {
     const atOnce = counted.filter((round) => round.slot === slot);
-    const playing = new Set<string>();
+    /** In which round each player counts. */
+    const playing = new Map<string, OpenRound>();
+    const counts = atOnce.flatMap((round) => round.tallies.map((tally) => ({ round, tally })));
     // A stable sort: of equal counts that of the round which was started first.
-    for (const tally of atOnce.flatMap(({ tallies }) => tallies).sort((a, b) => b.sets - a.sets)) {
-      if (tally.pair.players.some((player) => playing.has(player))) aside.add(tally);
-      else for (const player of tally.pair.players) playing.add(player);
+    for (const { round, tally } of counts.sort((a, b) => b.tally.sets - a.tally.sets)) {
+      const { players } = tally.pair;
+      const isElsewhere = (player: string) => (playing.get(player) ?? round) !== round;
+      if (players.some(isElsewhere)) aside.add(tally);
+      else for (const player of players) playing.set(player, round);
     }
   }
   if (aside.size === 0) return [...rounds];

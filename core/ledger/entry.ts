@@ -5,6 +5,7 @@ import { Id } from '../id.ts';
 import { Plan } from '../round/block.ts';
 import { LONGEST_SECONDS, SHORTEST_SECONDS } from '../round/clock.ts';
 import { Letter, MOST_PAIRS, Pair } from '../round/pair.ts';
+import { countingWays } from '../round/tally.ts';
 import { PlayerFacts, PlayerName } from './squad.ts';
 import { SquadFacts } from './squad-settings.ts';
 import { STAMP, stampTime } from './stamp.ts';
@@ -31,6 +32,8 @@ const Day = z.string().check(z.refine(isDate));
 const Second = z.number().check(z.minimum(0), z.maximum(86_400));
 /** Seconds of one gap on the court; nobody waits longer for a ball. */
 const Gap = z.number().check(z.positive(), z.maximum(120));
+/** No pair completes more sets in a round. */
+export const MOST_CALLED = 1000;
 /** Shots of one rally, as far as anyone counts at the side of a court. */
 const RunLength = z.number().check(z.int(), z.minimum(0), z.maximum(1000));
 
@@ -53,6 +56,8 @@ const standing = {
   'drill-switched': entry('drill-switched', { drill: Id, on: z.boolean() }),
   'block-kept': entry('block-kept', { block: Id, name: PlayerName, plan: Plan }),
   'block-dropped': entry('block-dropped', { block: Id }),
+  /** How the sets of a drill are counted from now on, until it is chosen otherwise on its card. */
+  'drill-counted': entry('drill-counted', { drill: Id, way: z.enum(countingWays) }),
   /** What the coach wishes of two players, in either order; `none` takes an earlier wish back. */
   'wish-set': entry('wish-set', {
     a: Id,
@@ -96,6 +101,10 @@ const practised = {
      * and are kept so that they come in as they were put together.
      */
     waiting: z.optional(z.array(Pair).check(z.maxLength(MOST_PAIRS))),
+    /** Pairs that count for themselves and call their number at the horn. */
+    called: z.optional(z.array(Letter).check(z.maxLength(MOST_PAIRS))),
+    /** Whether the roles turn at half the clock. */
+    turns: z.optional(z.boolean()),
   }),
   'clock-started': entry('clock-started', round),
   'clock-paused': entry('clock-paused', round),
@@ -127,6 +136,29 @@ const practised = {
     by: z.number().check(z.int(), z.minimum(-1000), z.maximum(1000)),
     /** The phone whose count is put right, '' for one of an earlier version; the writer's own where left out. */
     of: z.optional(z.string().check(z.maxLength(40))),
+  }),
+  /** What a pair, or a player of it, called at the horn; without a number it was not heard. */
+  'count-called': entry('count-called', {
+    ...side,
+    sets: z.optional(z.number().check(z.int(), z.minimum(0), z.maximum(MOST_CALLED))),
+  }),
+  /** The second at which the roles turned; without one they did not, whatever was planned. */
+  'roles-turned': entry('roles-turned', { ...round, second: z.optional(Second) }),
+  /** A pair stops in mid-round: one of it is hurt, or leaves. Without a second it goes on after all. */
+  'pair-stopped': entry('pair-stopped', { ...round, pair: Letter, second: z.optional(Second) }),
+  /** A pair or trio that comes together in mid-round. */
+  'pair-added': entry('pair-added', {
+    ...round,
+    pair: Letter,
+    players: Pair.shape.players,
+    second: Second,
+  }),
+  /** Seconds of the round in which nobody watched, so that nothing could be counted; or they did after all. */
+  'stretch-watched': entry('stretch-watched', {
+    ...round,
+    from: Second,
+    to: Second,
+    watched: z.boolean(),
   }),
   /** Who was in a pair of a round that was started, where the wrong names stood. */
   'pair-corrected': entry('pair-corrected', {

@@ -31,6 +31,14 @@ export interface Round {
   tallies: Tally[];
   /** Pairs that sit this round out because no court is free. */
   waiting?: Pair[];
+  /** Stretches of the clock, rising and apart, in which nobody watched. */
+  unwatched?: Stretch[];
+}
+
+/** Seconds of a round's live clock. */
+export interface Stretch {
+  from: number;
+  to: number;
 }
 
 /** A round with every mark that was tapped in it. */
@@ -46,6 +54,10 @@ export interface OpenRound extends Round {
   left: boolean;
   /** The coach struck it out: no figure knows of it. */
   struck: boolean;
+  /** Letters of the pairs that count for themselves and call their number at the horn. */
+  called: string[];
+  /** Whether the roles are to turn at half the clock. */
+  turns: boolean;
   marks: Record<string, Mark[]>;
   /** By pair the phone whose count stands; none where nobody counted. */
   phones: Record<string, string | undefined>;
@@ -108,6 +120,13 @@ interface Draft {
   struck: boolean;
   jumped?: number;
   said: Said[];
+  /** Pairs that came together in mid-round, and the second at which they did. */
+  added: { pair: Pair; second: number }[];
+  /** The second at which a pair stopped, by letter. */
+  stopped: Map<string, number>;
+  /** What was said of the turn of roles, where anything was: the second, or that there was none. */
+  turned?: { second: number | undefined };
+  unwatched: Stretch[];
   /** The players of a pair as they stood before their names were put right, by letter. */
   pairs: Map<string, string[][]>;
   showing: Map<string, number>;
@@ -217,6 +236,9 @@ const draft = (set: EntryOf<'round-set'>): Draft => ({
   left: false,
   struck: false,
   said: [],
+  added: [],
+  stopped: new Map(),
+  unwatched: [],
   pairs: new Map(),
   showing: new Map(),
   best: new Map(),
@@ -296,8 +318,28 @@ function play(round: Draft, entry: RoundEntry, here: ReadonlySet<string>): void 
     case 'mark-taken-back':
     case 'mark-judged':
     case 'tally-corrected':
+    case 'count-called':
       round.said.push(entry);
       break;
+    case 'roles-turned':
+      round.turned = { second: entry.second };
+      break;
+    case 'pair-stopped':
+      if (entry.second === undefined) round.stopped.delete(entry.pair);
+      else round.stopped.set(entry.pair, entry.second);
+      break;
+    case 'pair-added':
+      round.added.push({
+        pair: { letter: entry.pair, players: entry.players },
+        second: entry.second,
+      });
+      break;
+    case 'stretch-watched': {
+      const { from, to, watched } = entry;
+      const others = round.unwatched.filter((each) => each.from !== from || each.to !== to);
+      round.unwatched = watched ? others : [...others, { from, to }];
+      break;
+    }
     case 'pair-corrected': {
       const before = round.pairs.get(entry.pair) ?? [];
       round.pairs.set(entry.pair, [entry.players, ...before]);
@@ -331,15 +373,21 @@ function play(round: Draft, entry: RoundEntry, here: ReadonlySet<string>): void 
 
 function finish(round: Draft, version: number, ordinal: number): OpenRound {
   const { set, clock } = round;
+  const end = clock ? endSecond(clock) : set.seconds;
+  const unwatched = joinedStretches(round.unwatched, end);
   const marks: OpenRound['marks'] = {};
   const phones: OpenRound['phones'] = {};
-  const tallies = set.pairs.map(({ letter, players }) => {
+  const started = set.pairs.map((pair) => ({ pair, second: 0 }));
+  const tallies = [...started, ...round.added].map(({ pair: { letter, players }, second }) => {
     const stood = [...(round.pairs.get(letter) ?? []), players];
+    const to = Math.max(second, Math.min(end, round.stopped.get(letter) ?? end));
     const counted = countPair(
       {
         terms: set.terms,
-        end: clock ? endSecond(clock) : set.seconds,
+        from: second,
+        end: to,
         pair: { letter, players: stood[0] ?? players },
+        calls: set.called?.includes(letter) ?? false,
         placeOf: (player) => stood.map((each) => each.indexOf(player)).find((place) => place >= 0),
         phoneOf,
       },
@@ -349,8 +397,13 @@ function finish(round: Draft, version: number, ordinal: number): OpenRound {
     phones[letter] = counted.phone;
     const showing = round.showing.get(letter);
     const best = round.best.get(letter);
+    const turned = turnOf(round, counted.tally.pair, second, to);
+    const missed = unwatched.some((each) => each.from <= second && each.to >= to);
     return {
       ...counted.tally,
+      ...(missed && counted.tally.sets === 0 && { unheard: counted.tally.pair.players }),
+      ...((second > 0 || to < end) && { span: { from: second, to } }),
+      ...(turned !== undefined && { turned }),
       ...(showing !== undefined && { showing }),
       ...(best !== undefined && { best }),
     };
@@ -371,9 +424,38 @@ function finish(round: Draft, version: number, ordinal: number): OpenRound {
     ...(round.jumped !== undefined && { jumped: round.jumped }),
     tallies,
     ...(set.waiting && { waiting: set.waiting }),
+    ...(unwatched.length > 0 && { unwatched }),
+    called: set.called ?? [],
+    turns: set.turns ?? false,
     marks,
     phones,
   };
+}
+
+/**
+ * The second at which two players turned their roles: as it was said, else at half the planned
+ * clock where that was planned and the round came so far.
+ */
+function turnOf(
+  { set, clock, turned }: Draft,
+  { players }: Pair,
+  from: number,
+  to: number,
+): number | undefined {
+  if (players.length !== 2 || !clock) return undefined;
+  const second = turned ? turned.second : set.turns ? set.seconds / 2 : undefined;
+  return second !== undefined && second > from && second < to ? second : undefined;
+}
+
+/** Stretches in their order, joined where they touch, and none beyond the end. */
+function joinedStretches(stretches: readonly Stretch[], end: number): Stretch[] {
+  const joined: Stretch[] = [];
+  for (const { from, to } of stretches.toSorted((a, b) => a.from - b.from)) {
+    const last = joined.at(-1);
+    if (last && from <= last.to) last.to = Math.max(last.to, Math.min(to, end));
+    else if (from < Math.min(to, end)) joined.push({ from, to: Math.min(to, end) });
+  }
+  return joined;
 }
 
 /**

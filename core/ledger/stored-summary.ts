@@ -28,7 +28,11 @@ const isRound = (round: unknown): boolean =>
   isSeconds(round.seconds) &&
   typeof round.settled === 'boolean' &&
   isLeftOutOr(round.jumped, Number.isFinite) &&
+  isLeftOutOr(round.unwatched, (stretches) => isListOf(stretches, isStretch)) &&
   isListOf(round.tallies, isTally);
+
+const isStretch = (stretch: unknown): boolean =>
+  isRecord(stretch) && isSeconds(stretch.from) && isSeconds(stretch.to);
 
 const isTerms = (terms: unknown): boolean =>
   isRecord(terms) &&
@@ -59,6 +63,10 @@ const isTally = (tally: unknown): boolean =>
   isCount(tally.late) &&
   isCount(tally.doubtful) &&
   isCount(tally.open) &&
+  isLeftOutOr(tally.unheard, (players) => isListOf(players, isText)) &&
+  isLeftOutOr(tally.origin, (origin) => isOneOf(['called', 'corrected'], origin)) &&
+  isLeftOutOr(tally.span, isStretch) &&
+  isLeftOutOr(tally.turned, isSeconds) &&
   isLeftOutOr(tally.showing, isCount) &&
   isLeftOutOr(tally.best, isCount) &&
   isLeftOutOr(tally.also, (also) => isListOf(also, isOtherCount)) &&

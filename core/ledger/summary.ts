@@ -1,7 +1,7 @@
 import type { Terms } from '../drill/drill.ts';
 import type { Tally } from '../round/tally.ts';
 import type { Pace } from '../round/tempo.ts';
-import { type Practice, recordedIn, roundsThatCount } from './practice.ts';
+import { type Practice, recordedIn, roundsThatCount, type Stretch } from './practice.ts';
 
 /** What is known of the share of a pair's shots that succeed. */
 export interface Consistency {
@@ -46,7 +46,22 @@ export interface PlayedRound {
   seconds: number;
   settled: boolean;
   jumped?: number;
+  /** Stretches of the clock in which nobody watched; left out where there are none. */
+  unwatched?: Stretch[];
   tallies: PlayedTally[];
+}
+
+/**
+ * Seconds of live clock in which a pair was watched at play: of its part of the round, without the
+ * stretches in which nobody looked.
+ */
+export function secondsOf(
+  { seconds, unwatched = [] }: Pick<PlayedRound, 'seconds' | 'unwatched'>,
+  { span = { from: 0, to: seconds } }: Pick<Tally, 'span'>,
+): number {
+  const inside = ({ from, to }: Stretch) =>
+    Math.max(0, Math.min(to, span.to, seconds) - Math.max(from, span.from));
+  return unwatched.reduce((left, stretch) => left - inside(stretch), inside(span));
 }
 
 /**
@@ -87,7 +102,7 @@ export function summarise(practice: Practice, now: number): Summary {
     attended: struck ? [] : attended,
     ...(paces && { paces }),
     rounds: roundsThatCount(practice).flatMap(
-      ({ id, ordinal, terms, clock, left, settled, jumped, tallies }) =>
+      ({ id, ordinal, terms, clock, left, settled, jumped, unwatched, tallies }) =>
         clock && tallies.length > 0
           ? [
               {
@@ -97,6 +112,7 @@ export function summarise(practice: Practice, now: number): Summary {
                 seconds: recordedIn({ left }, clock, now),
                 settled,
                 ...(jumped !== undefined && { jumped }),
+                ...(unwatched && { unwatched }),
                 tallies,
               },
             ]

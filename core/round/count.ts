@@ -15,14 +15,24 @@ export type Said =
       player?: string | undefined;
       by: number;
       of?: string | undefined;
+    }
+  | {
+      kind: 'count-called';
+      id: string;
+      pair: string;
+      player?: string | undefined;
+      sets?: number | undefined;
     };
 
 /** One pair of a round that is to be counted. */
 export interface Counting {
   terms: Terms;
-  /** Second of live clock at which the round ends: marks beyond it are late. */
+  /** Seconds of live clock from which and to which the pair plays: marks after the end are late. */
+  from: number;
   end: number;
   pair: Pair;
+  /** Whether the pair counts for itself: where it then says nothing, nothing is known. */
+  calls: boolean;
   /** The place in the pair of a player who is in it, or stood there before the names were put right. */
   placeOf(player: string): number | undefined;
   /** The phone that said what has this id; '' where that is not known. */
@@ -55,11 +65,25 @@ export function countPair(asked: Counting, said: readonly Said[]): Counted {
   const places = countsByPlayer(terms.rule) ? pair.players.length : 1;
   /** By phone: the sets of each place in the pair; of the whole pair in place 0. */
   const sets = new Map<string, number[]>();
-  const add = (phone: string, player: string | undefined, by: number) => {
+  const change = (phone: string, player: string | undefined, to: (sets: number) => number) => {
     const place = places === 1 ? 0 : player === undefined ? undefined : placeOf(player);
     const own = sets.get(phone) ?? Array<number>(places).fill(0);
     sets.set(phone, own);
-    if (place !== undefined) own[place] = Math.max(0, (own[place] ?? 0) + by);
+    if (place !== undefined) own[place] = Math.max(0, to(own[place] ?? 0));
+  };
+  const add = (phone: string, player: string | undefined, by: number) =>
+    change(phone, player, (sets) => sets + by);
+  /** By phone: where its count comes from, as far as it was not tapped. */
+  const origins = new Map<string, Tally['origin']>();
+  /** By phone: whose count was said in one number, '' for the whole pair. */
+  const told = new Map<string, Set<string>>();
+  const tell = (phone: string, player: string | undefined, origin: Tally['origin']) => {
+    const own = told.get(phone) ?? new Set();
+    told.set(phone, own);
+    const who = pair.players[player === undefined ? -1 : (placeOf(player) ?? -1)] ?? '';
+    if (origin) own.add(who);
+    else own.delete(who);
+    origins.set(phone, own.size === 0 ? undefined : (origin ?? origins.get(phone)));
   };
   const known = new Map<string, { seen: boolean; takenBack: boolean; judged?: boolean }>();
   const learn = (id: string, news: { seen?: true; takenBack?: true; judged?: boolean }) => {
@@ -79,23 +103,39 @@ export function countPair(asked: Counting, said: readonly Said[]): Counted {
       learn(each.id, { seen: true });
     } else if (each.kind === 'mark-taken-back') learn(each.mark, { takenBack: true });
     else if (each.kind === 'mark-judged') learn(each.mark, { judged: each.counts });
-    else if (each.pair === pair.letter) add(phoneOf(each.id, each.of), each.player, each.by);
+    else if (each.kind === 'tally-corrected') {
+      if (each.pair !== pair.letter) continue;
+      const phone = phoneOf(each.id, each.of);
+      add(phone, each.player, each.by);
+      tell(phone, each.player, 'corrected');
+    } else if (each.pair === pair.letter) {
+      // What was called stands in the place of all that was counted before.
+      const phone = phoneOf(each.id);
+      const called = each.sets;
+      change(phone, each.player, () => called ?? 0);
+      tell(phone, each.player, called === undefined ? undefined : 'called');
+    }
   }
   const [stands, ...others] = [...sets].sort(
     ([a, own], [b, other]) => sum(other) - sum(own) || (a < b ? -1 : 1),
   );
-  const own = all.filter((mark) => phoneOf(mark.id) === stands?.[0]);
+  const phone = stands?.[0];
+  const own = all.filter((mark) => phoneOf(mark.id) === phone);
+  const origin = phone === undefined ? undefined : origins.get(phone);
+  const unheard = asked.calls ? notHeard(counting, own, told.get(phone ?? '')) : [];
   return {
     tally: {
       pair,
       ...countOf(counting, stands?.[1] ?? []),
+      ...(unheard.length > 0 && { unheard }),
+      ...(origin && { origin }),
       ...summed(own),
       ...(others.some(([, count]) => sum(count) > 0) && {
         also: others.map(([phone, count]) => ({ phone, ...countOf(counting, count) })),
       }),
     },
     marks: own,
-    ...(stands && { phone: stands[0] }),
+    ...(phone !== undefined && { phone }),
   };
 }
 
@@ -109,14 +149,29 @@ function phonesOf(
 ): (id: string, of?: string) => string {
   const named = new Set(
     said.flatMap((each) =>
-      (each.kind === 'mark' || each.kind === 'tally-corrected') && each.pair === pair.letter
-        ? [(each.kind === 'tally-corrected' && each.of) || phoneOf(each.id)]
+      'pair' in each && each.pair === pair.letter
+        ? [('of' in each && each.of) || phoneOf(each.id)]
         : [],
     ),
   );
   named.delete('');
   const [only = ''] = named.size === 1 ? named : [];
   return (id, of) => (of ?? phoneOf(id)) || only;
+}
+
+/** Of whom nothing is known, in a pair that counts for itself: nothing was tapped, called or put right. */
+function notHeard(
+  { terms, pair }: Counting,
+  marks: readonly Mark[],
+  told: ReadonlySet<string> | undefined,
+): string[] {
+  const tapped = marks.filter((mark) => !mark.takenBack);
+  if (!countsByPlayer(terms.rule)) {
+    return tapped.length > 0 || (told && told.size > 0) ? [] : [...pair.players];
+  }
+  return pair.players.filter(
+    (player) => !told?.has(player) && !tapped.some((mark) => mark.player === player),
+  );
 }
 
 /** A phone's count as a tally has it. */
@@ -143,7 +198,10 @@ function summed(marks: readonly Mark[]): Pick<Tally, 'times' | 'late' | 'doubtfu
 }
 
 /** The pair's marks in the order of the clock, with what is to be said of each. */
-function marksOf({ terms, end, pair, placeOf, phoneOf }: Counting, said: readonly Said[]): Mark[] {
+function marksOf(
+  { terms, from, end, pair, placeOf, phoneOf }: Counting,
+  said: readonly Said[],
+): Mark[] {
   const least = leastSeconds(terms);
   const takenBack = new Set<string>();
   const judged = new Map<string, boolean>();
@@ -161,7 +219,7 @@ function marksOf({ terms, end, pair, placeOf, phoneOf }: Counting, said: readonl
       const player = said === undefined ? undefined : (pair.players[placeOf(said) ?? -1] ?? said);
       const by = `${phoneOf(id)} ${player}`;
       const verdict = judged.get(id);
-      const since = second - (before.get(by) ?? 0);
+      const since = second - (before.get(by) ?? from);
       // A slip was no set: the next one is measured from the set before it.
       if (!takenBack.has(id) && verdict !== false) before.set(by, second);
       return {

@@ -9,16 +9,17 @@ import type { Pair } from './pair.ts';
 export function timesFirst(
   rounds: Iterable<{
     terms: { drill: string };
-    tallies: readonly { pair: { players: readonly string[] } }[];
+    tallies: readonly { pair: { players: readonly string[] }; turned?: number }[];
   }>,
   drill: string,
 ): Map<string, number> {
   const times = new Map<string, number>();
   for (const { terms, tallies } of rounds) {
     if (terms.drill !== drill) continue;
-    for (const { pair } of tallies) {
-      const [first = ''] = pair.players;
-      times.set(first, (times.get(first) ?? 0) + 1);
+    for (const { pair, turned } of tallies) {
+      // Those who turned in mid-round have both had it.
+      const began = turned === undefined ? pair.players.slice(0, 1) : pair.players;
+      for (const player of began) times.set(player, (times.get(player) ?? 0) + 1 / began.length);
     }
   }
   return times;

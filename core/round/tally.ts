@@ -1,6 +1,10 @@
 import type { Terms } from '../drill/drill.ts';
 import type { Pair } from './pair.ts';
 
+/** How the sets of a pair are counted: tapped as they happen, or called by the pair at the horn. */
+export const countingWays = ['tapped', 'called'] as const;
+export type CountingWay = (typeof countingWays)[number];
+
 /** One touch of a tile, as settle and the court screen see it. */
 export interface Mark {
   id: string;
@@ -21,6 +25,14 @@ export interface Tally {
   pair: Pair;
   /** Completed sets, never negative. For `on-target` the sum over the players. */
   sets: number;
+  /**
+   * Players of whom nobody knows what they did: the pair counts for itself and was not heard, or
+   * nobody watched. All of them, but where each player has an own count. No figure takes it for a
+   * round without a set.
+   */
+  unheard?: string[];
+  /** Where the count comes from: left out where it was tapped. */
+  origin?: 'called' | 'corrected';
   /** `on-target` only: each player's own. */
   byPlayer?: Record<string, number>;
   /** Seconds of the marks that count, rising. Fewer or more than `sets` where a count was corrected. */
@@ -30,6 +42,10 @@ export interface Tally {
   doubtful: number;
   /** Late or doubtful marks that settle has not decided. */
   open: number;
+  /** Seconds of the round in which this pair played: left out where it was all of them. */
+  span?: { from: number; to: number };
+  /** The second at which its two players turned their roles; left out where they did not. */
+  turned?: number;
   /** Shots of the unfinished set at the horn. */
   showing?: number;
   /** Longest run in a round without a set. */
@@ -51,3 +67,11 @@ export const leastSeconds = (terms: Terms): number => terms.size * LEAST_SECONDS
 /** Whether a mark is in the count. */
 export const counts = ({ takenBack, judged, late }: Omit<Mark, 'id' | 'second' | 'doubtful'>) =>
   !takenBack && (judged ?? !late);
+
+/** Whether the count of a pair is known at all. */
+export const isHeard = ({ pair, unheard }: Pick<Tally, 'pair' | 'unheard'>): boolean =>
+  unheard === undefined || unheard.length < pair.players.length;
+
+/** Whether the count that a player has a part in is known. */
+export const isHeardOf = ({ unheard }: Pick<Tally, 'unheard'>, player: string): boolean =>
+  !unheard?.includes(player);

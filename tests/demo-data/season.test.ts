@@ -148,7 +148,9 @@ describe('the truth behind the marks', () => {
         for (const tally of round.tallies) {
           const slips = tally.late + tally.doubtful + Math.abs(tally.times.length - tally.sets);
           if (slips > 0) continue;
-          const counted = shares(round.terms, tally).map(({ touches }) => sumTouches(touches));
+          const counted = shares(round.terms, tally, round.seconds).map(({ touches }) =>
+            sumTouches(touches),
+          );
           const truth = usual.truth.find(
             ({ round: id, pair }) => id === round.id && pair === tally.pair.letter,
           );

@@ -54,6 +54,7 @@ describe('the table of tallies', () => {
       consistency: undefined,
       consistency_low: undefined,
       consistency_high: undefined,
+      counted_by: 'tapped',
     });
     expect(otto).toMatchObject({ player: 'OTTO', partners: 'LIN', role: 2, touches_counted: 6 });
   });

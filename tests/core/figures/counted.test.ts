@@ -81,14 +81,14 @@ describe('the touches of one set', () => {
 
 describe('the shares of a pair', () => {
   test('are all its sets for both, each with own touches, for the whole clock', () => {
-    expect(shares(termsWith({ size: 5 }), tallied(['a', 'b'], 4))).toEqual([
+    expect(shares(termsWith({ size: 5 }), tallied(['a', 'b'], 4), 120)).toEqual([
       { player: 'a', sets: 4, touches: { groundstroke: 12 }, time: 1 },
       { player: 'b', sets: 4, touches: { groundstroke: 8 }, time: 1 },
     ]);
   });
 
   test('without a set have no touches', () => {
-    expect(shares(termsWith(), tallied(['a', 'b'], 0))).toEqual([
+    expect(shares(termsWith(), tallied(['a', 'b'], 0), 120)).toEqual([
       { player: 'a', sets: 0, touches: {}, time: 1 },
       { player: 'b', sets: 0, touches: {}, time: 1 },
     ]);
@@ -97,7 +97,7 @@ describe('the shares of a pair', () => {
 
 describe('the shares of a trio', () => {
   test('turn after each set', () => {
-    expect(shares(lobTerms, tallied(['a', 'b', 'c'], 4))).toEqual([
+    expect(shares(lobTerms, tallied(['a', 'b', 'c'], 4), 120)).toEqual([
       { player: 'a', sets: 3, touches: { lob: 2, overhead: 1 }, time: 2 / 3 },
       { player: 'b', sets: 3, touches: { lob: 1, overhead: 2 }, time: 2 / 3 },
       { player: 'c', sets: 2, touches: { lob: 1, overhead: 1 }, time: 2 / 3 },
@@ -118,7 +118,7 @@ describe('the shares of a trio', () => {
   test('let everyone rest as often as the others, to within one set', () => {
     fc.assert(
       fc.property(anyTerms, anySets, (terms, sets) => {
-        const own = shares(terms, tallied(['a', 'b', 'c'], sets)).map((share) => share.sets);
+        const own = shares(terms, tallied(['a', 'b', 'c'], sets), 120).map((share) => share.sets);
         expect(Math.max(...own) - Math.min(...own)).toBeLessThanOrEqual(1);
         if (sets % 3 === 0) expect(own).toEqual([(2 * sets) / 3, (2 * sets) / 3, (2 * sets) / 3]);
       }),
@@ -133,7 +133,7 @@ describe('the shares of any tally', () => {
     fc.assert(
       fc.property(anyTerms, anyPlayers, anySets, (terms, players, sets) => {
         const { struck, took, rested } = playedOut(terms, players, sets);
-        for (const share of shares(terms, tallied(players, sets))) {
+        for (const share of shares(terms, tallied(players, sets), 120)) {
           expect(share.touches).toEqual(struck.get(share.player));
           expect(share.sets).toBe(took.get(share.player));
           expect(share.sets + rested.get(share.player)!).toBe(sets);
@@ -145,7 +145,7 @@ describe('the shares of any tally', () => {
   test('share out every touch of every set exactly', () => {
     fc.assert(
       fc.property(anyTerms, anyPlayers, anySets, (terms, players, sets) => {
-        const all = shares(terms, tallied(players, sets));
+        const all = shares(terms, tallied(players, sets), 120);
         const touches = all.reduce((sum, share) => sum + sumTouches(share.touches), 0);
         expect(touches).toBe(terms.size * sets);
         expect(all.reduce((sum, share) => sum + share.sets, 0)).toBe(2 * sets);
@@ -157,14 +157,14 @@ describe('the shares of any tally', () => {
 
 describe('the shares on target', () => {
   test('are one touch a set, for the player who struck it', () => {
-    expect(shares(serveTerms, tallied(['a', 'b'], 5, { a: 5, b: 0 }))).toEqual([
+    expect(shares(serveTerms, tallied(['a', 'b'], 5, { a: 5, b: 0 }), 120)).toEqual([
       { player: 'a', sets: 5, touches: { serve: 5 }, time: 1 },
       { player: 'b', sets: 0, touches: {}, time: 1 },
     ]);
   });
 
   test('of a player whom nobody counted are none', () => {
-    expect(shares(serveTerms, tallied(['a', 'b'], 0)).map(({ sets }) => sets)).toEqual([0, 0]);
+    expect(shares(serveTerms, tallied(['a', 'b'], 0), 120).map(({ sets }) => sets)).toEqual([0, 0]);
   });
 });
 

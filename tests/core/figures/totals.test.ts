@@ -28,6 +28,7 @@ describe('by player', () => {
       sets: 3 + 5 + 2 + 6,
       touches: { groundstroke: 6, lob: 5, overhead: 2, serve: 6 },
       seconds: 120 + 90 + 60 + 30,
+      unheard: 0,
     });
   });
 
@@ -55,6 +56,7 @@ describe('by drill', () => {
       sets: 7,
       touches: { groundstroke: 28 },
       seconds: 120,
+      unheard: 0,
       terms: termsWith({ size: 4 }),
     });
   });
