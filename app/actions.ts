@@ -1,10 +1,16 @@
 import { nanoid } from 'nanoid';
 import type { PracticeEntry } from '../core/ledger/entry.ts';
-import { type OpenRound, type Practice, stepsPlayed } from '../core/ledger/practice.ts';
+import {
+  type OpenRound,
+  type Practice,
+  type Stretch,
+  stepsPlayed,
+} from '../core/ledger/practice.ts';
 import { emptyPlan, type Plan, roundsToPlay, withNames } from '../core/round/block.ts';
 import { isOver, liveSeconds } from '../core/round/clock.ts';
 import type { Pair } from '../core/round/pair.ts';
-import { MOST_PLAYERS } from '../core/round/pairs.ts';
+import { freeLetter, MOST_PLAYERS } from '../core/round/pairs.ts';
+import type { CountingWay } from '../core/round/tally.ts';
 import { checkClock, now, today } from './device/clock.ts';
 import { takeLead } from './device/windows.ts';
 import { append } from './ledger.ts';
@@ -146,6 +152,56 @@ export function correct(round: OpenRound, pair: string, by: number, player?: str
     by,
     ...(phone !== undefined && { of: phone }),
   });
+}
+
+/** What a pair, or one player of it, called at the horn; undefined where it was not heard. */
+export function callCount(
+  round: OpenRound,
+  pair: string,
+  sets: number | undefined,
+  player?: string,
+): void {
+  append({
+    kind: 'count-called',
+    ...of(round),
+    pair,
+    ...(player !== undefined && { player }),
+    ...(sets !== undefined && { sets }),
+  });
+}
+
+/** Says when the roles turned; undefined where they did not. */
+export function turnRoles(round: OpenRound, second: number | undefined): void {
+  append({ kind: 'roles-turned', ...of(round), ...(second !== undefined && { second }) });
+}
+
+/** Stops a pair in mid-round, or lets it go on after all. */
+export function stopPair(round: OpenRound, pair: string, second: number | undefined): void {
+  append({ kind: 'pair-stopped', ...of(round), pair, ...(second !== undefined && { second }) });
+}
+
+/** A player whose pair has stopped goes on with another pair: that is a new one from here on. */
+export function joinPair(round: OpenRound, player: string, other: Pair): void {
+  const letter = freeLetter(round.tallies.map(({ pair }) => pair));
+  if (!round.clock || letter === undefined) return;
+  const second = liveSeconds(round.clock, now());
+  append(
+    { kind: 'pair-stopped', ...of(round), pair: other.letter, second },
+    {
+      ...{ kind: 'pair-added', ...of(round), pair: letter },
+      ...{ players: [...other.players, player], second },
+    },
+  );
+}
+
+/** Strikes a stretch that nobody watched from the counting, or takes it in again. */
+export function watchStretch(round: OpenRound, { from, to }: Stretch, watched: boolean): void {
+  append({ kind: 'stretch-watched', ...of(round), from, to, watched });
+}
+
+/** How the sets of a drill are counted from now on. */
+export function countDrill(drill: string, way: CountingWay): void {
+  append({ kind: 'drill-counted', drill, way });
 }
 
 /** Puts right who was in the pairs of a round that was started. */

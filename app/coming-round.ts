@@ -1,6 +1,7 @@
 import { computed, effect, signal } from '@preact/signals';
 import { nanoid } from 'nanoid';
-import { type Drill, termsOf } from '../core/drill/drill.ts';
+import { countsByPlayer } from '../core/drill/counting-rules.ts';
+import { type Drill, rolesDiffer, termsOf } from '../core/drill/drill.ts';
 import { lanesOn } from '../core/drill/fit-court.ts';
 import {
   type OpenRound,
@@ -34,6 +35,10 @@ export interface Coming {
   drill?: Drill;
   /** Everyone who is here, also those who wait. */
   pairs: Pair[];
+  /** Letters of the pairs that count for themselves and call their number at the horn. */
+  called: string[];
+  /** Whether the roles turn at half the clock. */
+  turns: boolean;
   /** The coach's wishes that these pairs do not keep. */
   broken: Wish[];
   /** Who plays where and who waits; left out where the drill or the number of courts is not known. */
@@ -56,7 +61,10 @@ export const comingRound = computed<Coming | undefined>(() => {
   // Who begins stands as it was set, so that a swap of roles holds.
   const pairs = waiting || !drill ? proposed.pairs : withRoles(proposed.pairs, practice, drill);
   const courts = drill && courtsOf(practice, drill, pairs);
+  const set = waiting?.terms.drill === drill?.id ? waiting : undefined;
   return {
+    called: drill ? calledOf(drill, pairs, set) : [],
+    turns: set?.turns ?? (drill !== undefined && mayTurn(drill) && rolesDiffer(drill)),
     ...(step && { step, number: roundsOfBlock(played) + 1 }),
     ...(drill && { drill }),
     pairs,
@@ -74,6 +82,19 @@ export const playingPairs = (): Pair[] => {
   const { courts, pairs = [] } = comingRound.value ?? {};
   return courts?.playing.map(({ pair }) => pair) ?? pairs;
 };
+
+/** Who counts for themselves: as it was chosen for the round, else as the drill was counted last. */
+function calledOf(drill: Drill, pairs: readonly Pair[], set: OpenRound | undefined): string[] {
+  const known = new Set(set?.tallies.map(({ pair }) => pair.letter));
+  return pairs
+    .map(({ letter }) => letter)
+    .filter((letter) =>
+      known.has(letter) ? set?.called.includes(letter) : library.value.called.has(drill.id),
+    );
+}
+
+/** Whether roles can turn in mid-round: where each player has an own count both do the same. */
+export const mayTurn = ({ rule }: Pick<Drill, 'rule'>): boolean => !countsByPlayer(rule);
 
 /** The round that is set and waits for its Start. */
 const waitingRound = (practice: Practice): OpenRound | undefined => {
@@ -148,22 +169,26 @@ function courtsOf(practice: Practice, drill: Drill, pairs: readonly Pair[]): Com
  * Sets the coming round of the block, or sets it again where its pairs, its drill or its length
  * were changed before its Start. Nothing happens where the block has no further round.
  *
- * @param pairs everyone's, where they are not those that were proposed
+ * @param change what is not as it was proposed: everyone's pairs, who calls, whether roles turn
  */
-export function setRound(pairs?: Pair[]): void {
+export function setRound(change: Partial<Pick<Coming, 'pairs' | 'called' | 'turns'>> = {}): void {
   const practice = openPractice.value;
   const coming = comingRound.value;
   if (!practice || !coming?.drill || obstacle(practice)) return;
   const { drill, step } = coming;
-  const everyone = pairs ?? coming.pairs;
+  const { pairs: everyone, called, turns } = { ...coming, ...change };
   const courts = courtsOf(practice, drill, everyone);
   const set = waitingRound(practice);
+  const playing = courts?.playing.map(({ pair }) => pair) ?? everyone;
+  const calling = playing.map(({ letter }) => letter).filter((letter) => called.includes(letter));
   const said = {
     ...(step?.id !== undefined && { step: step.id }),
     terms: termsOf(drill, step?.size),
     seconds: currentPlan().seconds,
-    pairs: courts?.playing.map(({ pair }) => pair) ?? everyone,
+    pairs: playing,
     ...(courts && courts.waiting.length > 0 && { waiting: courts.waiting }),
+    ...(calling.length > 0 && { called: calling }),
+    ...(turns && { turns }),
   };
   const stands = set && {
     ...(set.step !== undefined && { step: set.step }),
@@ -171,6 +196,8 @@ export function setRound(pairs?: Pair[]): void {
     seconds: set.seconds,
     pairs: set.tallies.map(({ pair }) => pair),
     ...(set.waiting && { waiting: set.waiting }),
+    ...(set.called.length > 0 && { called: set.called }),
+    ...(set.turns && { turns: set.turns }),
   };
   if (JSON.stringify(said) === JSON.stringify(stands)) return;
   append({

@@ -1,8 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { OpenRound } from '../../core/ledger/practice.ts';
 import { plannedRounds } from '../../core/round/block.ts';
-import { currentPlan, obstacle } from '../actions.ts';
-import { comingRound, playingPairs, setRound } from '../coming-round.ts';
+import { type CountingWay, countingWays } from '../../core/round/tally.ts';
+import { countDrill, currentPlan, obstacle } from '../actions.ts';
+import { type Coming, comingRound, mayTurn, playingPairs, setRound } from '../coming-round.ts';
 import { sleeps, tryToStayAwake } from '../device/wake.ts';
 import { library } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
@@ -21,6 +22,68 @@ import { OtherScreens } from './other-screens.tsx';
 import { SayPairs } from './say-pairs.tsx';
 import { leavesFocus, useKeys } from './use-keys.ts';
 import './before-round.css';
+
+/** How the sets of the round are counted, pair by pair where wanted, and whether roles turn in it. */
+function CountedHow({ round, coming }: { round: OpenRound; coming: Coming }) {
+  const t = words.value.court;
+  const letters = playingPairs().map(({ letter }) => letter);
+  const { called, turns, drill } = coming;
+  const choose = (way: CountingWay) => {
+    countDrill(round.terms.drill, way);
+    setRound({ called: way === 'called' ? letters : [] });
+  };
+  return (
+    <section class="part" aria-labelledby="counted">
+      <h2 id="counted">{t.counted}</h2>
+      <div class="before-ways">
+        {countingWays.map((way) => (
+          <Button
+            key={way}
+            aria-pressed={called.length > 0 === (way === 'called')}
+            onClick={() => choose(way)}
+          >
+            {t.ways[way]}
+          </Button>
+        ))}
+      </div>
+      {called.length > 0 && (
+        <>
+          <p class="small">{t.someTapped}</p>
+          <div class="row">
+            {letters.map((letter) => (
+              <button
+                key={letter}
+                type="button"
+                class="choice before-calls"
+                aria-label={t.callsOf(letter)}
+                aria-pressed={called.includes(letter)}
+                onClick={() =>
+                  setRound({
+                    called: called.includes(letter)
+                      ? called.filter((each) => each !== letter)
+                      : [...called, letter],
+                  })
+                }
+              >
+                <span>{letter}</span>
+              </button>
+            ))}
+          </div>
+        </>
+      )}
+      {drill && mayTurn(drill) && (
+        <button
+          type="button"
+          class="choice"
+          aria-pressed={turns}
+          onClick={() => setRound({ turns: !turns })}
+        >
+          <span>{t.turns}</span>
+        </button>
+      )}
+    </section>
+  );
+}
 
 /** The drill's card and the pairs, until Start. */
 export function BeforeRound({ round }: { round: OpenRound }) {
@@ -89,10 +152,11 @@ export function BeforeRound({ round }: { round: OpenRound }) {
             {lacking === 'too-many' ? words.value.today.tooMany : words.value.today.onePlayer}
           </Notice>
         ) : (
-          <Pairs pairs={pairs} courts={coming?.courts} onSwap={setRound} />
+          <Pairs pairs={pairs} courts={coming?.courts} onSwap={(pairs) => setRound({ pairs })} />
         )}
         <SayPairs round={round.id} pairs={playing} />
       </section>
+      {coming && pairs.length > 0 && <CountedHow round={round} coming={coming} />}
       {pairs.length > 0 && (
         <details class="part other-screens">
           <summary>{t.otherScreens}</summary>

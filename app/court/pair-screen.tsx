@@ -39,7 +39,7 @@ export function PairScreen({ letter }: { letter: string }) {
 
 function Playing({ letter, round, clock }: { letter: string; round: OpenRound; clock: Clock }) {
   const { digits, sign, over } = useClock(clock, attend);
-  const tallies = shownTallies(round, letter);
+  const tallies = shownTallies(round, [letter]);
   useKeys(
     tallies.flatMap((tally) => sidesOf(round, tally)),
     (deed) => {
@@ -63,7 +63,7 @@ function Playing({ letter, round, clock }: { letter: string; round: OpenRound; c
       }
     >
       {tallies.length > 0 ? (
-        <Tiles round={round} clock={clock} only={letter} />
+        <Tiles round={round} clock={clock} only={[letter]} />
       ) : (
         <p class="pair-said">{words.value.pair.notIn(letter)}</p>
       )}

@@ -8,5 +8,6 @@ export function roundState(clock: Clock, over: boolean, sign: Sign | undefined):
   if (clock.stopped !== undefined) return t.stopped;
   if (over) return t.over;
   if (isPaused(clock)) return t.paused;
+  if (sign === 'turn') return t.turnNow;
   return sign === 'half-minute' ? t.sign30 : '';
 }

@@ -1,17 +1,22 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { OpenRound } from '../../core/ledger/practice.ts';
 import { type Clock, isPaused } from '../../core/round/clock.ts';
+import { roundsLeft } from '../actions.ts';
 import { prefs } from '../device/prefs.ts';
 import { unlockSound } from '../device/sound.ts';
 import { Button } from '../parts/button.tsx';
 import { Presence } from '../parts/presence.tsx';
 import { Trouble } from '../parts/trouble.tsx';
 import { useAwake } from '../parts/use-awake.ts';
+import { openPractice } from '../practices.ts';
 import { go } from '../route.ts';
 import { drillName } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';
 import { attend } from './attend.ts';
+import { CallIn } from './call-in.tsx';
+import { CalledPairs } from './called-pairs.tsx';
 import { giveMoreTime, pauseRound, resumeRound, stopRound } from './clock-deeds.ts';
+import { marksToDecide, settleAndGoOn } from './onward.ts';
 import { OtherScreens } from './other-screens.tsx';
 import { roundState } from './round-state.ts';
 import { countOn, shownTallies, sidesOf, takeBackOn } from './sides.ts';
@@ -24,8 +29,12 @@ import './running-round.css';
 export function RunningRound({ round, clock }: { round: OpenRound; clock: Clock }) {
   const t = words.value.court;
   const [sheet, setSheet] = useState<'here' | 'screens'>();
-  const { digits, sign, over } = useClock(clock, attend);
+  const [allTiles, setAllTiles] = useState(false);
+  const { digits, sign, over } = useClock(clock, attend, turnLeft(round, clock));
   const paused = isPaused(clock);
+  const tapped = tappedIn(round);
+  const tiled = allTiles ? undefined : tapped;
+  const calls = round.called.length > 0;
   useAwake(!over);
   useEffect(() => {
     // After a reload, or where the phone took the sound away, the next touch gives it back.
@@ -33,7 +42,7 @@ export function RunningRound({ round, clock }: { round: OpenRound; clock: Clock 
     return () => removeEventListener('click', unlockSound);
   }, []);
   useKeys(
-    shownTallies(round).flatMap((tally) => sidesOf(round, tally)),
+    shownTallies(round, tiled).flatMap((tally) => sidesOf(round, tally)),
     (deed) => {
       if (deed.do === 'count') countOn(round, deed.side);
       else if (deed.do === 'take-back') takeBackOn(round, deed.side);
@@ -70,16 +79,24 @@ export function RunningRound({ round, clock }: { round: OpenRound; clock: Clock 
             </Button>
           )}
         </div>
-        {over ? (
-          <Button as="main" onClick={() => go('settle', round.id)}>
-            {t.settle}
-          </Button>
-        ) : (
-          <Controls round={round} clock={clock} />
-        )}
+        {!over ? <Controls round={round} clock={clock} /> : !calls && <Over round={round} />}
       </header>
       <Trouble />
-      <Tiles round={round} clock={clock} />
+      {over && calls ? (
+        <CallIn round={round} />
+      ) : (
+        <>
+          {(allTiles || tapped.length > 0) && <Tiles round={round} clock={clock} only={tiled} />}
+          {calls && (
+            <>
+              {!allTiles && <CalledPairs round={round} whole={tapped.length === 0} />}
+              <Button as="quiet" onClick={() => setAllTiles(!allTiles)}>
+                {allTiles ? t.calledOnly : t.allTiles}
+              </Button>
+            </>
+          )}
+        </>
+      )}
       {sheet && (
         <div class="running-sheet">
           {sheet === 'here' ? (
@@ -98,6 +115,36 @@ export function RunningRound({ round, clock }: { round: OpenRound; clock: Clock 
         </div>
       )}
     </main>
+  );
+}
+
+/** The pairs that are counted by taps. */
+const tappedIn = ({ tallies, called }: OpenRound): string[] =>
+  tallies.map(({ pair }) => pair.letter).filter((letter) => !called.includes(letter));
+
+/** Seconds left on the clock as roles turn; undefined where they do not. */
+const turnLeft = ({ turns, seconds }: OpenRound, { length }: Clock): number | undefined =>
+  turns ? length - seconds / 2 : undefined;
+
+/** After the horn: a round in which nothing is in doubt is settled by one touch. */
+function Over({ round }: { round: OpenRound }) {
+  const t = words.value;
+  const settle = (
+    <Button
+      as={marksToDecide(round) > 0 ? 'main' : undefined}
+      onClick={() => go('settle', round.id)}
+    >
+      {t.court.settle}
+    </Button>
+  );
+  if (marksToDecide(round) > 0) return settle;
+  return (
+    <div class="running-over">
+      <Button as="main" onClick={() => settleAndGoOn(round)}>
+        {roundsLeft(openPractice.value) > 0 ? t.settle.next : t.settle.finish}
+      </Button>
+      {settle}
+    </div>
   );
 }
 

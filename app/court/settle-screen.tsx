@@ -1,9 +1,12 @@
+import { useState } from 'preact/hooks';
+import { countsByPlayer } from '../../core/drill/counting-rules.ts';
 import { type OpenRound, recordedIn } from '../../core/ledger/practice.ts';
-import { isOver, isTooShort } from '../../core/round/clock.ts';
+import { endSecond, isOver, isTooShort } from '../../core/round/clock.ts';
 import { withPlayer } from '../../core/round/pairs.ts';
 import type { Mark, Tally } from '../../core/round/tally.ts';
 import {
   bestRun,
+  callCount,
   correct,
   correctPairs,
   currentRound,
@@ -11,8 +14,9 @@ import {
   press,
   roundsLeft,
   showing,
+  turnRoles,
+  watchStretch,
 } from '../actions.ts';
-import { setRound } from '../coming-round.ts';
 import { now } from '../device/clock.ts';
 import { squad } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
@@ -21,10 +25,12 @@ import { Letter } from '../parts/letter.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { namesOf, playerName } from '../parts/names.ts';
 import { Notice } from '../parts/notice.tsx';
+import { Pads } from '../parts/pads.tsx';
 import { openPractice, roundAt } from '../practices.ts';
-import { go, replace } from '../route.ts';
+import { go } from '../route.ts';
 import { drillName } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';
+import { goOn } from './onward.ts';
 import './settle.css';
 
 const SizeOff = lazyPart(() => import('./size-off.tsx').then((file) => file.SizeOff));
@@ -48,17 +54,13 @@ export function SettleScreen({ round: id }: { round: string | undefined }) {
   const isOpen = practice.id === openPractice.value?.id;
   const isLatest = isOpen && currentRound(practice)?.id === round.id;
   const back = () => (isOpen ? go() : go('practice', practice.id));
-  const onward = () => {
-    if (roundsLeft(practice) > 0) setRound();
-    replace('court');
-  };
   const strike = () => {
     press('round-struck', round);
-    if (isLatest) onward();
+    if (isLatest) goOn();
   };
   const settle = () => {
     press('round-settled', round);
-    if (isLatest) onward();
+    if (isLatest) goOn();
     else back();
   };
   return (
@@ -95,7 +97,7 @@ export function SettleScreen({ round: id }: { round: string | undefined }) {
         )
       )}
       <ul class="settle-pairs">
-        {round.tallies.map((tally) => (
+        {doubtfulFirst(round.tallies).map((tally) => (
           <PairRow key={tally.pair.letter} round={round} tally={tally} />
         ))}
       </ul>
@@ -111,6 +113,7 @@ export function SettleScreen({ round: id }: { round: string | undefined }) {
           </ul>
         </section>
       )}
+      <Turned round={round} />
       <PutRight round={round} onStrike={strike} />
       <div class="before-start">
         <Button as="main" onClick={settle}>
@@ -121,7 +124,7 @@ export function SettleScreen({ round: id }: { round: string | undefined }) {
             as="quiet"
             onClick={() => {
               press('round-skipped', round);
-              onward();
+              goOn();
             }}
           >
             {t.skip}
@@ -132,6 +135,68 @@ export function SettleScreen({ round: id }: { round: string | undefined }) {
   );
 }
 
+/** When the roles turned: by it each player's strokes are told apart. */
+function Turned({ round }: { round: OpenRound }) {
+  const t = words.value.settle;
+  const turned = round.tallies.find((tally) => tally.turned !== undefined)?.turned;
+  if (!round.turns) return null;
+  return (
+    <section class="part">
+      <p>{turned === undefined ? t.notTurned : t.turnedAt(words.value.clock(turned))}</p>
+      {turned !== undefined && round.called.length > 0 && <p class="small">{t.shared}</p>}
+      <Button
+        onClick={() => turnRoles(round, turned === undefined ? round.seconds / 2 : undefined)}
+      >
+        {turned === undefined ? t.didTurn : t.didNotTurn}
+      </Button>
+    </section>
+  );
+}
+
+/** Seconds of a round in which nobody watched: what was not counted in them is not none. */
+function Unwatched({ round }: { round: OpenRound }) {
+  const t = words.value.settle;
+  const end = Math.floor(round.clock ? endSecond(round.clock) : 0);
+  const [from, setFrom] = useState(0);
+  const [to, setTo] = useState(end);
+  const seconds = [...Array(Math.ceil(end / STRETCH)).keys()].map((at) => at * STRETCH);
+  const choose = (label: string, value: number, all: number[], put: (second: number) => void) => (
+    <label>
+      {label}{' '}
+      <select value={value} onChange={(event) => put(Number(event.currentTarget.value))}>
+        {all.map((second) => (
+          <option key={second} value={second}>
+            {words.value.clock(second)}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+  return (
+    <>
+      <p>{t.unwatched}</p>
+      {round.unwatched?.map((stretch) => (
+        <div key={stretch.from} class="row">
+          <span class="grow">
+            {words.value.clock(stretch.from)} – {words.value.clock(stretch.to)}
+          </span>
+          <Button onClick={() => watchStretch(round, stretch, true)}>{t.wasWatched}</Button>
+        </div>
+      ))}
+      <div class="row">
+        {choose(t.from, from, seconds, setFrom)}
+        {choose(t.to, to, [...seconds.filter((second) => second > from), end], setTo)}
+        <Button disabled={to <= from} onClick={() => watchStretch(round, { from, to }, false)}>
+          {t.strikeStretch}
+        </Button>
+      </div>
+    </>
+  );
+}
+
+/** Stretches are told in steps of so many seconds: nobody knows it better. */
+const STRETCH = 10;
+
 /** What is rarely wrong: who played, and whether the round should count at all. */
 function PutRight({ round, onStrike }: { round: OpenRound; onStrike: () => void }) {
   const t = words.value.settle;
@@ -140,8 +205,9 @@ function PutRight({ round, onStrike }: { round: OpenRound; onStrike: () => void 
   const others = [...squad.value.keys()].filter((player) => !inPairs.includes(player));
   return (
     <details class="part">
-      <summary>{t.wrongNames}</summary>
+      <summary>{t.putRight}</summary>
       <div class="stack">
+        <p>{t.wrongNames}</p>
         {pairs.map(({ letter, players }) => (
           <div key={letter} class="settle-names">
             <Letter letter={letter} />
@@ -163,16 +229,24 @@ function PutRight({ round, onStrike }: { round: OpenRound; onStrike: () => void 
             ))}
           </div>
         ))}
+        <Unwatched round={round} />
         {!round.struck && <Button onClick={onStrike}>{t.strikeRound}</Button>}
       </div>
     </details>
   );
 }
 
+/** Pairs with late or doubtful marks come first, decided or not, so that no row moves under a finger. */
+const doubtfulFirst = (tallies: readonly Tally[]): Tally[] =>
+  tallies.toSorted((a, b) => Number(isInDoubt(b)) - Number(isInDoubt(a)));
+
+const isInDoubt = ({ late, doubtful }: Tally): boolean => late + doubtful > 0;
+
 function PairRow({ round, tally }: { round: OpenRound; tally: Tally }) {
   const t = words.value.settle;
   const { letter, players } = tally.pair;
   const { rule, size } = round.terms;
+  const names = namesOf(players);
   const doubts = (round.marks[letter] ?? []).filter(
     (mark) => !mark.takenBack && (mark.late || mark.doubtful),
   );
@@ -180,9 +254,20 @@ function PairRow({ round, tally }: { round: OpenRound; tally: Tally }) {
     <li class="part">
       <header>
         <Letter letter={letter} />
-        <h2 class="grow break">{namesOf(players)}</h2>
+        <h2 class="grow break">{names}</h2>
+        {!countsByPlayer(rule) && (
+          <output class="number settle-sets">
+            {tally.unheard ? words.value.court.notHeard : words.value.number(tally.sets)}
+          </output>
+        )}
       </header>
-      {rule === 'on-target' ? (
+      {doubts.map((mark) => (
+        <Doubt key={mark.id} round={round} mark={mark} />
+      ))}
+      {tally.also?.map(({ phone, sets }) => (
+        <Notice key={phone}>{t.also(sets)}</Notice>
+      ))}
+      {countsByPlayer(rule) ? (
         players.map((player) => (
           <Count
             key={player}
@@ -193,38 +278,50 @@ function PairRow({ round, tally }: { round: OpenRound; tally: Tally }) {
           />
         ))
       ) : (
-        <Count
-          names={namesOf(players)}
-          sets={tally.sets}
-          onChange={(by) => correct(round, letter, by)}
-        />
+        <details class="settle-more" open={tally.sets === 0 && rule === 'in-a-row'}>
+          <summary>{t.change(names)}</summary>
+          <div class="stack">
+            {round.called.includes(letter) ? (
+              <Pads
+                label={names}
+                value={tally.unheard ? undefined : tally.sets}
+                none={words.value.court.notHeard}
+                onPick={(sets) => callCount(round, letter, sets)}
+              />
+            ) : (
+              <Count
+                names={names}
+                sets={tally.sets}
+                onChange={(by) => correct(round, letter, by)}
+              />
+            )}
+            {rule === 'in-a-row' && tally.sets === 0 && (
+              <>
+                <p>{t.best}</p>
+                <Pads
+                  label={t.bestOf(names)}
+                  value={tally.best}
+                  most={size - 1}
+                  none={t.notSeen}
+                  onPick={(shots) => bestRun(round, letter, shots)}
+                />
+              </>
+            )}
+          </div>
+        </details>
       )}
-      {tally.also?.map(({ phone, sets }) => (
-        <Notice key={phone}>{t.also(sets)}</Notice>
-      ))}
       {rule === 'in-a-row' && <SizeOff round={round} tally={tally} />}
-      {doubts.map((mark) => (
-        <Doubt key={mark.id} round={round} mark={mark} />
-      ))}
-      {rule !== 'on-target' && size > 1 && (
-        <Shots
-          name={t.showing}
-          label={t.showingOf(namesOf(players))}
-          value={tally.showing}
-          most={size - 1}
-          shown={(shots) => t.showingValue(shots, size)}
-          onChange={(shots) => showing(round, letter, shots)}
-        />
-      )}
-      {rule === 'in-a-row' && tally.sets === 0 && (
-        <Shots
-          name={t.best}
-          label={t.bestOf(namesOf(players))}
-          value={tally.best}
-          most={size - 1}
-          shown={(shots) => words.value.number(shots)}
-          onChange={(shots) => bestRun(round, letter, shots)}
-        />
+      {!countsByPlayer(rule) && size > 1 && (
+        <>
+          <p class="small">{t.showing}</p>
+          <Pads
+            label={t.showingOf(names)}
+            value={tally.showing}
+            most={size - 1}
+            none={t.notSeen}
+            onPick={(shots) => showing(round, letter, shots)}
+          />
+        </>
       )}
     </li>
   );
@@ -274,42 +371,5 @@ function Doubt({ round, mark }: { round: OpenRound; mark: Mark }) {
         {t.strike}
       </Button>
     </div>
-  );
-}
-
-/** Shots that may not have been seen: a dash unless they were said. */
-function Shots({
-  name,
-  label,
-  value,
-  most,
-  shown,
-  onChange,
-}: {
-  name: string;
-  label: string;
-  value: number | undefined;
-  most: number;
-  shown: (shots: number) => string;
-  onChange: (shots: number | undefined) => void;
-}) {
-  return (
-    <label class="settle-shots">
-      <span class="grow">{name}</span>
-      <select
-        aria-label={label}
-        value={value ?? ''}
-        onChange={({ currentTarget: { value } }) =>
-          onChange(value === '' ? undefined : Number(value))
-        }
-      >
-        <option value="">{words.value.settle.notSeen}</option>
-        {Array.from({ length: most + 1 }, (_, shots) => (
-          <option key={shots} value={shots}>
-            {shown(shots)}
-          </option>
-        ))}
-      </select>
-    </label>
   );
 }

@@ -1,4 +1,5 @@
 import type { OpenRound } from '../../core/ledger/practice.ts';
+import { endSecond } from '../../core/round/clock.ts';
 import type { Mark, Tally } from '../../core/round/tally.ts';
 import { count, takeBack } from '../actions.ts';
 import { sound } from '../device/sound.ts';
@@ -13,9 +14,15 @@ export interface Side {
 
 export const isSplit = (round: OpenRound): boolean => round.terms.rule === 'on-target';
 
-/** The tallies that a screen shows: all, or that of one pair. */
-export const shownTallies = (round: OpenRound, only?: string): Tally[] =>
-  round.tallies.filter(({ pair }) => only === undefined || pair.letter === only);
+/** The tallies that a screen shows: all, or those of these pairs; one that has stopped is none. */
+export const shownTallies = (round: OpenRound, only?: readonly string[]): Tally[] =>
+  round.tallies.filter(
+    ({ pair, span }) =>
+      (only === undefined || only.includes(pair.letter)) && !hasStopped(round, span),
+  );
+
+const hasStopped = ({ clock }: OpenRound, span: Tally['span']): boolean =>
+  clock !== undefined && span !== undefined && span.to < endSecond(clock);
 
 /** The tiles of a pair, in their order. */
 export const sidesOf = (round: OpenRound, { pair }: Tally): Side[] =>

@@ -27,7 +27,7 @@ import './tiles.css';
 /**
  * One tile a pair; split into one a player where the drill counts for the player who struck.
  *
- * @param only the letter of the one pair that is shown; all of them where it is left out
+ * @param only the letters of the pairs that are shown; all of them where it is left out
  */
 export function Tiles({
   round,
@@ -36,7 +36,7 @@ export function Tiles({
 }: {
   round: OpenRound;
   clock: Clock;
-  only?: string | undefined;
+  only?: readonly string[] | undefined;
 }) {
   const tallies = shownTallies(round, only);
   const sides = tallies.flatMap((tally) => sidesOf(round, tally));

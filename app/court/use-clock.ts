@@ -11,16 +11,20 @@ const LOOK_MS = 100;
 const SIGN_MS = 900;
 
 /** Somebody who follows the clock: told at each look, and once more with nothing as it ends. */
-export type Follower = (look: { clock: Clock; left: number; passed?: Sign } | undefined) => void;
+export type Follower = (
+  look: { clock: Clock; left: number; turn: number | undefined; passed?: Sign } | undefined,
+) => void;
 
 /**
  * Writes the time left to one text node, and tells of signs and of the end as they come.
  *
  * @param follower must be the same function at every call
+ * @param turn seconds left on the clock as roles turn; left out where they do not
  */
 export function useClock(
   read: Clock,
   follower?: Follower,
+  turn?: number,
 ): { digits: RefObject<HTMLSpanElement | null>; sign: Sign | undefined; over: boolean } {
   const clock = useSame(read);
   const digits = useRef<HTMLSpanElement>(null);
@@ -32,14 +36,14 @@ export function useClock(
     const look = () => {
       const left = secondsLeft(clock, now());
       if (digits.current) digits.current.textContent = words.value.clock(left);
-      const passed = clock.stopped === undefined ? signPassed(before, left) : undefined;
+      const passed = clock.stopped === undefined ? signPassed(before, left, turn) : undefined;
       before = left;
       if (passed) {
         setSign(passed);
         clearTimeout(clear);
         clear = setTimeout(() => setSign(undefined), SIGN_MS);
       }
-      follower?.({ clock, left, ...(passed && { passed }) });
+      follower?.({ clock, left, turn, ...(passed && { passed }) });
       setOver(isOver(clock, now()));
     };
     look();
@@ -52,7 +56,7 @@ export function useClock(
       setSign(undefined);
       follower?.(undefined);
     };
-  }, [clock, follower]);
+  }, [clock, follower, turn]);
   return { digits, sign, over };
 }
 

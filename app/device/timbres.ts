@@ -11,7 +11,7 @@ export interface Given {
   readonly sources: readonly OscillatorNode[];
 }
 
-interface Stroke {
+interface Tone {
   /** Seconds after the call's beginning. */
   readonly after: number;
   /** Hertz of the lowest partial. */
@@ -27,19 +27,19 @@ interface Stroke {
  * Our own two voices. A phone's speaker gives little below 800 Hz, so the weight of each lies in
  * the partials above it: a reed with all of them, wood with the odd ones only.
  */
-const PARTIALS: Readonly<Record<Stroke['of'], readonly number[]>> = {
+const PARTIALS: Readonly<Record<Tone['of'], readonly number[]>> = {
   reed: [0, 0.4, 0.6, 1, 0.9, 0.7, 0.5, 0.35, 0.2],
   wood: [0, 1, 0, 0.55, 0, 0.2],
 };
 
-const reed = (after: number, pitch: number, seconds: number, loud: number): Stroke => ({
+const reed = (after: number, pitch: number, seconds: number, loud: number): Tone => ({
   after,
   pitch,
   seconds,
   loud,
   of: 'reed',
 });
-const wood = (after: number, pitch: number, seconds: number, loud: number): Stroke => ({
+const wood = (after: number, pitch: number, seconds: number, loud: number): Tone => ({
   after,
   pitch,
   seconds,
@@ -47,8 +47,9 @@ const wood = (after: number, pitch: number, seconds: number, loud: number): Stro
   of: 'wood',
 });
 
-const CALLS: Readonly<Record<Call, readonly Stroke[]>> = {
+const CALLS: Readonly<Record<Call, readonly Tone[]>> = {
   start: [reed(0, 466, 0.14, 0.5), reed(0.18, 622, 0.3, 0.5)],
+  turn: [reed(0, 622, 0.16, 0.5), reed(0.2, 466, 0.16, 0.5), reed(0.4, 622, 0.3, 0.5)],
   'half-minute': [wood(0, 932, 0.22, 0.9), wood(0.24, 932, 0.22, 0.9)],
   'last-seconds': [wood(0, 1245, 0.12, 0.9)],
   horn: [reed(0, 311, 1.3, 0.5), reed(0, 415, 1.3, 0.5)],
@@ -70,7 +71,7 @@ export function give(audio: BaseAudioContext, out: AudioNode, call: Call, at: nu
   return {
     call,
     at: begins,
-    sources: CALLS[call].map((stroke) => play(audio, out, stroke, begins)),
+    sources: CALLS[call].map((tone) => play(audio, out, tone, begins)),
   };
 }
 
@@ -83,20 +84,20 @@ export function takeBack(audio: BaseAudioContext, { at, sources }: Given): void 
   }
 }
 
-function play(audio: BaseAudioContext, out: AudioNode, stroke: Stroke, at: number): OscillatorNode {
-  const begins = at + stroke.after;
-  const ends = begins + stroke.seconds;
+function play(audio: BaseAudioContext, out: AudioNode, tone: Tone, at: number): OscillatorNode {
+  const begins = at + tone.after;
+  const ends = begins + tone.seconds;
   const source = audio.createOscillator();
-  source.setPeriodicWave(waveOf(audio, stroke.of));
-  source.frequency.value = stroke.pitch;
+  source.setPeriodicWave(waveOf(audio, tone.of));
+  source.frequency.value = tone.pitch;
 
   const envelope = audio.createGain();
   const { gain } = envelope;
   gain.setValueAtTime(0, begins);
-  gain.linearRampToValueAtTime(stroke.loud, begins + RISE);
-  if (stroke.of === 'wood') gain.exponentialRampToValueAtTime(0.001, ends);
+  gain.linearRampToValueAtTime(tone.loud, begins + RISE);
+  if (tone.of === 'wood') gain.exponentialRampToValueAtTime(0.001, ends);
   else {
-    gain.setValueAtTime(stroke.loud, ends - FALL);
+    gain.setValueAtTime(tone.loud, ends - FALL);
     gain.linearRampToValueAtTime(0, ends);
   }
 
@@ -108,10 +109,10 @@ function play(audio: BaseAudioContext, out: AudioNode, stroke: Stroke, at: numbe
 }
 
 /** A wave takes long to make, so each is made once for an audio clock. */
-const waves = new WeakMap<BaseAudioContext, Map<Stroke['of'], PeriodicWave>>();
+const waves = new WeakMap<BaseAudioContext, Map<Tone['of'], PeriodicWave>>();
 
-function waveOf(audio: BaseAudioContext, of: Stroke['of']): PeriodicWave {
-  const made = waves.get(audio) ?? new Map<Stroke['of'], PeriodicWave>();
+function waveOf(audio: BaseAudioContext, of: Tone['of']): PeriodicWave {
+  const made = waves.get(audio) ?? new Map<Tone['of'], PeriodicWave>();
   waves.set(audio, made);
   const partials = PARTIALS[of];
   const wave =

@@ -155,7 +155,7 @@ function PairsPart() {
       <Pairs
         pairs={coming.pairs}
         courts={coming.courts}
-        onSwap={obstacle(open) === undefined ? setRound : undefined}
+        onSwap={obstacle(open) === undefined ? (pairs) => setRound({ pairs }) : undefined}
       />
       {coming.broken.map(({ a, b, wish }) => (
         <Notice key={`${a} ${b}`}>{t.notKept[wish](playerName(a), playerName(b))}</Notice>

@@ -14,7 +14,9 @@ export function DrillTable({ practices }: { practices: Summary[] }) {
   const t = deskWords.value.week;
   const { number } = words.value;
   const stints = pairStints(practices);
-  const rows = [...byDrill(practices)].map(([id, { terms, rounds, sets, touches, seconds }]) => ({
+  const drills = byDrill(practices);
+  const unheard = [...drills.values()].reduce((sum, drill) => sum + drill.unheard, 0);
+  const rows = [...drills].map(([id, { terms, rounds, sets, touches, seconds }]) => ({
     id,
     name: drillName(terms),
     numbers: [
@@ -40,6 +42,7 @@ export function DrillTable({ practices }: { practices: Summary[] }) {
         ]}
         rows={rows}
       />
+      {unheard > 0 && <p>{t.unheard(unheard)}</p>}
       <p class="small faint">{t.byDrillNote}</p>
     </section>
   );

@@ -206,6 +206,8 @@ export const desk = {
     byPlayerNote:
       "A set counts for everyone who played in it. Touches are those of completed sets; all touches hold the unfinished ones too, as far as the clock tells; minutes are the player's own live clock.",
     byDrill: 'By drill',
+    unheard: (counts: number) =>
+      `${count(counts, 'count was', 'counts were')} not heard: in the minutes, and in no other sum.`,
     byDrillNote: 'Here a set of a pair counts once, and so does the live clock of a round.',
     noRounds: 'No round was played.',
     player: 'Player',

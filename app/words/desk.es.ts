@@ -208,6 +208,8 @@ export const desk: DeskWords = {
     byPlayerNote:
       'Una serie cuenta para todos los que jugaron en ella. Los golpes son los de series completas; todos los golpes incluyen también las series sin terminar, hasta donde lo dice el reloj; los minutos son el tiempo en juego de cada jugador.',
     byDrill: 'Por ejercicio',
+    unheard: (counts) =>
+      `${count(counts, 'recuento no oído', 'recuentos no oídos')}: en los minutos y en ninguna otra suma.`,
     byDrillNote:
       'Aquí la serie de una pareja cuenta una vez, igual que el tiempo en juego de una ronda.',
     noRounds: 'No se jugó ninguna ronda.',

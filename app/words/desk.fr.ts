@@ -208,6 +208,8 @@ export const desk: DeskWords = {
     byPlayerNote:
       'Une série compte pour tous ceux qui l’ont jouée. Les frappes sont celles des séries complètes ; toutes les frappes comprennent aussi les inachevées, autant que le chrono le dit ; les minutes sont le chrono propre du joueur.',
     byDrill: 'Par exercice',
+    unheard: (counts) =>
+      `${count(counts, 'décompte non entendu', 'décomptes non entendus')} : dans les minutes, et dans aucune autre somme.`,
     byDrillNote: 'Ici, une série d’une paire compte une fois, et le chrono d’un passage aussi.',
     noRounds: 'Aucun passage n’a été joué.',
     player: 'Joueur',

@@ -141,6 +141,15 @@ export function termsOf(drill: Drill, size = drill.size): Terms {
   };
 }
 
+/** Whether the two roles of a pattern strike different strokes, so that each player should have both. */
+export function rolesDiffer({ shots }: Pick<Terms, 'shots'>): boolean {
+  const strokesOf = (role: RoleNumber) =>
+    [...new Set(shots.filter((shot) => shot.role === role).map(({ stroke }) => stroke))]
+      .toSorted()
+      .join();
+  return strokesOf(0) !== strokesOf(1);
+}
+
 /** Where a shot is struck and where it goes, in metres. */
 export function flight(drill: Pick<Drill, 'roles'>, shot: Shot): { from: Place; to: Place } {
   return {

@@ -18,6 +18,8 @@ export interface Library {
   drills: Map<string, Drill>;
   /** Drills that the coach has switched off: they stay in the library and are not proposed. */
   off: Set<string>;
+  /** Drills whose sets the pairs call at the horn; those of all others are tapped as they happen. */
+  called: Set<string>;
   /** Kept blocks, without the steps whose drill is gone. */
   blocks: Map<string, SavedBlock>;
 }
@@ -35,6 +37,7 @@ export const drillsOn = ({ drills, off }: Library): Drill[] =>
 export function foldLibrary(entries: Iterable<Entry>): Library {
   const drills = new Map(starters);
   const off = new Set<string>();
+  const called = new Set<string>();
   const blocks = new Map<string, SavedBlock>();
   for (const entry of entries) {
     switch (entry.kind) {
@@ -51,6 +54,10 @@ export function foldLibrary(entries: Iterable<Entry>): Library {
         if (entry.on) off.delete(entry.drill);
         else off.add(entry.drill);
         break;
+      case 'drill-counted':
+        if (entry.way === 'called') called.add(entry.drill);
+        else called.delete(entry.drill);
+        break;
       case 'block-kept':
         blocks.set(entry.block, { id: entry.block, name: entry.name, plan: entry.plan });
         break;
@@ -63,5 +70,5 @@ export function foldLibrary(entries: Iterable<Entry>): Library {
     const steps = block.plan.steps.filter((step) => drills.has(step.drill));
     blocks.set(id, { ...block, plan: { ...block.plan, steps } });
   }
-  return { drills, off, blocks };
+  return { drills, off, called, blocks };
 }

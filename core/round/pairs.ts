@@ -93,6 +93,10 @@ export function staying(
   return { kept, loose };
 }
 
+/** The first letter that no pair has; undefined where all are taken. */
+export const freeLetter = (pairs: readonly Pair[]): string | undefined =>
+  [...LETTERS].find((letter) => pairs.every((pair) => pair.letter !== letter));
+
 /** Pairs that stay, and new ones under letters that are free, in the order of their letters. */
 export function joined(kept: readonly Pair[], groups: readonly (readonly string[])[]): Pair[] {
   const taken = new Set(kept.map((pair) => pair.letter));

@@ -68,6 +68,10 @@ export const leastSeconds = (terms: Terms): number => terms.size * LEAST_SECONDS
 export const counts = ({ takenBack, judged, late }: Omit<Mark, 'id' | 'second' | 'doubtful'>) =>
   !takenBack && (judged ?? !late);
 
+/** The most sets of these terms that can be struck in so many seconds: a larger count wants a look. */
+export const mostSets = (terms: Terms, seconds: number): number =>
+  Math.floor(seconds / leastSeconds(terms));
+
 /** Whether the count of a pair is known at all. */
 export const isHeard = ({ pair, unheard }: Pick<Tally, 'pair' | 'unheard'>): boolean =>
   unheard === undefined || unheard.length < pair.players.length;
