@@ -180,17 +180,18 @@ export function stopPair(round: OpenRound, pair: string, second: number | undefi
   append({ kind: 'pair-stopped', ...of(round), pair, ...(second !== undefined && { second }) });
 }
 
-/** A player whose pair has stopped goes on with another pair: that is a new one from here on. */
-export function joinPair(round: OpenRound, player: string, other: Pair): void {
-  const letter = freeLetter(round.tallies.map(({ pair }) => pair));
+/**
+ * A pair of the running round that goes on with others from here on: with a player whose own pair
+ * has stopped, or as two of a trio. It is a new pair, and the old one has stopped.
+ */
+export function joinPair(round: OpenRound, player: string | undefined, pair: Pair): void {
+  const letter = freeLetter(round.tallies.map((tally) => tally.pair));
   if (!round.clock || letter === undefined) return;
   const second = liveSeconds(round.clock, now());
+  const players = player === undefined ? pair.players : [...pair.players, player];
   append(
-    { kind: 'pair-stopped', ...of(round), pair: other.letter, second },
-    {
-      ...{ kind: 'pair-added', ...of(round), pair: letter },
-      ...{ players: [...other.players, player], second },
-    },
+    { kind: 'pair-stopped', ...of(round), pair: pair.letter, second },
+    { kind: 'pair-added', ...of(round), pair: letter, players, second },
   );
 }
 

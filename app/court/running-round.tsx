@@ -5,7 +5,6 @@ import { roundsLeft } from '../actions.ts';
 import { prefs } from '../device/prefs.ts';
 import { unlockSound } from '../device/sound.ts';
 import { Button } from '../parts/button.tsx';
-import { Presence } from '../parts/presence.tsx';
 import { Trouble } from '../parts/trouble.tsx';
 import { useAwake } from '../parts/use-awake.ts';
 import { openPractice } from '../practices.ts';
@@ -16,6 +15,7 @@ import { attend } from './attend.ts';
 import { CallIn } from './call-in.tsx';
 import { CalledPairs } from './called-pairs.tsx';
 import { giveMoreTime, pauseRound, resumeRound, stopRound } from './clock-deeds.ts';
+import { MidRound } from './mid-round.tsx';
 import { marksToDecide, settleAndGoOn } from './onward.ts';
 import { OtherScreens } from './other-screens.tsx';
 import { roundState } from './round-state.ts';
@@ -100,10 +100,7 @@ export function RunningRound({ round, clock }: { round: OpenRound; clock: Clock 
       {sheet && (
         <div class="running-sheet">
           {sheet === 'here' ? (
-            <>
-              <Presence />
-              <p class="small">{t.hereLater}</p>
-            </>
+            <MidRound round={round} />
           ) : (
             <>
               <Button onClick={() => go()}>{t.toToday}</Button>

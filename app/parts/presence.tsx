@@ -5,8 +5,12 @@ import { words } from '../words/words.ts';
 import { Button } from './button.tsx';
 import './presence.css';
 
-/** Who is here: one tap a player, at any time of the practice. */
-export function Presence() {
+/**
+ * Who is here: one tap a player, at any time of the practice.
+ *
+ * @param onChange is told of everyone who came or left, once it was said
+ */
+export function Presence({ onChange }: { onChange?: (player: string, here: boolean) => void }) {
   const t = words.value.today;
   const here = new Set(openPractice.value?.here);
   const players = [...squad.value.values()].filter(
@@ -22,7 +26,11 @@ export function Presence() {
               type="button"
               class="choice"
               aria-pressed={here.has(id)}
-              onClick={() => (here.has(id) ? leave(id) : come(id))}
+              onClick={() => {
+                if (here.has(id)) leave(id);
+                else come(id);
+                onChange?.(id, !here.has(id));
+              }}
             >
               <span class="cut">{name}</span>
             </button>

@@ -12,16 +12,20 @@ export const namesBeside = (player?: string): string[] =>
 /**
  * Adds players, all of them in one append: a file is taken whole or not at all. Their ids sort in
  * the order of the squad, which the table in which everyone meets goes by (see pair-cost.ts).
+ *
+ * @returns the ids that they have from now on
  */
-export function addPlayers(players: readonly RosterPlayer[]): void {
+export function addPlayers(players: readonly RosterPlayer[]): string[] {
   const seat = (index: number) => String(squad.value.size + index + 1).padStart(4, '0');
+  const ids = players.map((_, index) => `${seat(index)}-${nanoid(10)}`);
   append(
     ...players.map((player, index) => ({
       kind: 'player-added' as const,
-      player: `${seat(index)}-${nanoid(10)}`,
+      player: ids[index] ?? '',
       ...player,
     })),
   );
+  return ids;
 }
 
 /** What may change of a player; what is left out stays as it is. */

@@ -250,10 +250,12 @@ export const fr: Words = {
       `${names} : ${number.format(sets)}, c’est plus qu’on ne peut jouer dans ce temps. Le nombre est gardé ; touchez le nom pour le changer.`,
     turns: 'Changement de rôles à la mi-temps',
     turnNow: 'Changez de rôle',
-    leavesMidRound: (names) => `${names} ont dû s’arrêter : qui continue avec qui ?`,
     joins: (name, pair) => `${name} rejoint ${pair}`,
-    waitsOut: (name) => `${name} attend le prochain passage`,
-    goesOn: (names) => `${names} continuent quand même`,
+    withoutPartner: (name) =>
+      `${name} n’a plus de partenaire. Touchez une paire pour en faire un trio.`,
+    newName: 'Quelqu’un de nouveau : surnom',
+    addName: 'Ajouter',
+    nameFaulty: 'Un surnom a de 1 à 40 lettres et n’est celui de personne d’autre.',
     here: 'Qui est là',
     hereLater:
       'Ce passage continue avec les paires du début ; le changement vaut à partir du suivant.',

@@ -378,6 +378,7 @@ function finish(round: Draft, version: number, ordinal: number): OpenRound {
   const marks: OpenRound['marks'] = {};
   const phones: OpenRound['phones'] = {};
   const started = set.pairs.map((pair) => ({ pair, second: 0 }));
+  const called = callingIn(set, round.added);
   const tallies = [...started, ...round.added].map(({ pair: { letter, players }, second }) => {
     const stood = [...(round.pairs.get(letter) ?? []), players];
     const to = Math.max(second, Math.min(end, round.stopped.get(letter) ?? end));
@@ -387,7 +388,7 @@ function finish(round: Draft, version: number, ordinal: number): OpenRound {
         from: second,
         end: to,
         pair: { letter, players: stood[0] ?? players },
-        calls: set.called?.includes(letter) ?? false,
+        calls: called.includes(letter),
         placeOf: (player) => stood.map((each) => each.indexOf(player)).find((place) => place >= 0),
         phoneOf,
       },
@@ -425,11 +426,26 @@ function finish(round: Draft, version: number, ordinal: number): OpenRound {
     tallies,
     ...(set.waiting && { waiting: set.waiting }),
     ...(unwatched.length > 0 && { unwatched }),
-    called: set.called ?? [],
+    called,
     turns: set.turns ?? false,
     marks,
     phones,
   };
+}
+
+/** Letters of the pairs that call their number: those that were set to, and those that came of them. */
+function callingIn(
+  { pairs, called = [] }: EntryOf<'round-set'>,
+  added: readonly { pair: Pair }[],
+): string[] {
+  const calling = [...called];
+  const before = [...pairs];
+  for (const { pair } of added) {
+    const origin = before.findLast(({ players }) => players.includes(pair.players[0] ?? ''));
+    if (origin && calling.includes(origin.letter)) calling.push(pair.letter);
+    before.push(pair);
+  }
+  return calling;
 }
 
 /**

@@ -148,6 +148,16 @@ describe('a pair that stops in mid-round', () => {
     expect(tally()).not.toHaveProperty('span');
   });
 
+  test('that counts for itself goes on to do so in the pair that comes of it', () => {
+    const { say, tally, call } = started({ called: ['A'] });
+    say({ kind: 'pair-added', ...ROUND, pair: 'C', players: ['ana', 'bo', 'eve'], second: 50 }, 50);
+    say({ kind: 'pair-added', ...ROUND, pair: 'D', players: ['cy', 'fay'], second: 50 }, 50);
+    expect(tally('C').unheard).toEqual(['ana', 'bo', 'eve']);
+    expect(tally('D')).not.toHaveProperty('unheard');
+    call(2, 'C');
+    expect(tally('C').sets).toBe(2);
+  });
+
   test('measures the first set of a new pair from its own start', () => {
     const { say, mark, tally } = started({ called: [] });
     say({ kind: 'pair-added', ...ROUND, pair: 'C', players: ['eve', 'fay'], second: 50 }, 50);
