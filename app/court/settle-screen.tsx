@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { countsByPlayer } from '../../core/drill/counting-rules.ts';
+import { countsByPlayer, takesAdvice } from '../../core/drill/counting-rules.ts';
 import { type OpenRound, recordedIn } from '../../core/ledger/practice.ts';
 import { endSecond, isOver, isTooShort } from '../../core/round/clock.ts';
 import { withPlayer } from '../../core/round/pairs.ts';
@@ -278,7 +278,7 @@ function PairRow({ round, tally }: { round: OpenRound; tally: Tally }) {
           />
         ))
       ) : (
-        <details class="settle-more" open={tally.sets === 0 && rule === 'in-a-row'}>
+        <details class="settle-more" open={tally.sets === 0 && takesAdvice(rule)}>
           <summary>{t.change(names)}</summary>
           <div class="stack">
             {round.called.includes(letter) ? (
@@ -295,7 +295,7 @@ function PairRow({ round, tally }: { round: OpenRound; tally: Tally }) {
                 onChange={(by) => correct(round, letter, by)}
               />
             )}
-            {rule === 'in-a-row' && tally.sets === 0 && (
+            {takesAdvice(rule) && tally.sets === 0 && (
               <>
                 <p>{t.best}</p>
                 <Pads
@@ -310,7 +310,7 @@ function PairRow({ round, tally }: { round: OpenRound; tally: Tally }) {
           </div>
         </details>
       )}
-      {rule === 'in-a-row' && <SizeOff round={round} tally={tally} />}
+      {takesAdvice(rule) && <SizeOff round={round} tally={tally} />}
       {!countsByPlayer(rule) && size > 1 && (
         <>
           <p class="small">{t.showing}</p>

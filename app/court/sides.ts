@@ -1,3 +1,4 @@
+import { countsByPlayer } from '../../core/drill/counting-rules.ts';
 import type { OpenRound } from '../../core/ledger/practice.ts';
 import { endSecond } from '../../core/round/clock.ts';
 import type { Mark, Tally } from '../../core/round/tally.ts';
@@ -12,7 +13,7 @@ export interface Side {
   readonly player?: string;
 }
 
-export const isSplit = (round: OpenRound): boolean => round.terms.rule === 'on-target';
+export const isSplit = (round: OpenRound): boolean => countsByPlayer(round.terms.rule);
 
 /** The tallies that a screen shows: all, or those of these pairs; one that has stopped is none. */
 export const shownTallies = (round: OpenRound, only?: readonly string[]): Tally[] =>

@@ -1,3 +1,4 @@
+import { countsByPlayer } from '../../core/drill/counting-rules.ts';
 import { sumEstimates } from '../../core/figures/all-touches.ts';
 import { pooledConsistency } from '../../core/figures/pooled.ts';
 import type { Stint } from '../../core/figures/stints.ts';
@@ -14,7 +15,7 @@ export function OwnDrill({ work, stints }: { work: OwnWork; stints: Stint[] }) {
   const t = words.value.player;
   const f = figureWords.value;
   const { terms, usual, best } = work;
-  const onTarget = terms.rule === 'on-target';
+  const onTarget = countsByPlayer(terms.rule);
   return (
     <section class="part">
       <h2 class="break">{drillName(terms)}</h2>
@@ -54,7 +55,7 @@ export function OwnDrill({ work, stints }: { work: OwnWork; stints: Stint[] }) {
 
 function Counts({ work: { terms, sets } }: { work: OwnWork }) {
   const t = words.value.player;
-  const onTarget = terms.rule === 'on-target';
+  const onTarget = countsByPlayer(terms.rule);
   if (sets === 0) return <p>{onTarget ? t.noneOnTarget : t.noSet}</p>;
   return (
     <p class="own-counts">

@@ -1,3 +1,4 @@
+import { takesAdvice } from '../../core/drill/counting-rules.ts';
 import type { Drill } from '../../core/drill/drill.ts';
 import { type SizeAdvice, sizeAdvice } from '../../core/figures/advice.ts';
 import type { Step } from '../../core/round/block.ts';
@@ -27,7 +28,7 @@ export function StepSize({
   onSize: (size: number | undefined) => void;
 }) {
   const t = figureWords.value.size;
-  if (drill.rule !== 'in-a-row') return null;
+  if (!takesAdvice(drill.rule)) return null;
   const size = step.size ?? drill.size;
   const terms = { drill: drill.id, rule: drill.rule };
   const advised = (comingRound.value?.pairs ?? []).map(({ letter, players }) => ({

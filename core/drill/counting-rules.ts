@@ -32,6 +32,16 @@ export const ruleMeanings: Readonly<Record<CountingRule, RuleMeaning>> = {
   'on-target': { size: 'one', counts: 'player', startsAgain: false, feedsAnew: false, prior: ANY },
 };
 
+/** Whether the coach sets how many shots a set has; else the pattern does, or it is one ball. */
+export const hasOwnSize = (rule: CountingRule): boolean => ruleMeanings[rule].size === 'set';
+
+/**
+ * Whether a pair can be advised another size: the coach sets it, and a miss starts the set again, so
+ * that a size too large gives no set at all.
+ */
+export const takesAdvice = (rule: CountingRule): boolean =>
+  hasOwnSize(rule) && ruleMeanings[rule].startsAgain;
+
 /** Whether each player of a pair has an own count. */
 export const countsByPlayer = (rule: CountingRule): boolean =>
   ruleMeanings[rule].counts === 'player';

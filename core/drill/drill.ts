@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { Place } from '../court/place.ts';
 import { Id } from '../id.ts';
+import { countsByPlayer, hasOwnSize, ruleMeanings } from './counting-rules.ts';
 
 /** The four kinds of work that a block should never leave out for long. */
 export const families = [
@@ -108,9 +109,8 @@ export type Drill = z.infer<typeof Drill>;
 
 /** A sequence is as long as its shots; a ball on target is a set by itself. */
 function sizeFits(rule: CountingRule, size: number, shots: number): boolean {
-  if (rule === 'sequence') return size === shots;
-  if (rule === 'on-target') return size === 1;
-  return true;
+  const sizes = { set: size, pattern: shots, one: 1 };
+  return size === sizes[ruleMeanings[rule].size];
 }
 
 /**
@@ -130,13 +130,12 @@ export type Terms = z.infer<typeof Terms>;
 
 /** The terms of a round of this drill; `size` overrides the drill's own where the rule allows it. */
 export function termsOf(drill: Drill, size = drill.size): Terms {
-  const fixed = drill.rule === 'sequence' || drill.rule === 'on-target';
   return {
     drill: drill.id,
     ...(drill.text && { name: drill.text.name }),
     family: drill.family,
     rule: drill.rule,
-    size: fixed ? drill.size : size,
+    size: hasOwnSize(drill.rule) ? size : drill.size,
     shots: drill.shots.map(({ role, stroke }) => ({ role, stroke })),
   };
 }
@@ -171,6 +170,6 @@ export function targetOf(
   if (!target) return undefined;
   const owner = target.y > 0 ? 0 : 1;
   if (role === owner) return target;
-  if (rule !== 'on-target') return undefined;
+  if (!countsByPlayer(rule)) return undefined;
   return { ...target, x: perCourt === 1 ? 0 - target.x : target.x, y: -target.y };
 }

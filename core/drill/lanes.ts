@@ -1,5 +1,6 @@
 import { COURT } from '../court/court.ts';
 import type { Place } from '../court/place.ts';
+import { ruleMeanings } from './counting-rules.ts';
 import { type Drill, flight } from './drill.ts';
 
 /**
@@ -81,7 +82,8 @@ interface Path {
 function paths(drill: Drill): Path[] {
   const flights = drill.shots.map((shot) => ({ ...flight(drill, shot), stroke: shot.stroke }));
   return flights.flatMap(({ from, to }, at) => {
-    const next = flights[at + 1] ?? (drill.rule === 'sequence' ? undefined : flights[0]);
+    const next =
+      flights[at + 1] ?? (ruleMeanings[drill.rule].size === 'pattern' ? undefined : flights[0]);
     // A serve is a new ball.
     return !next || next.stroke === 'serve'
       ? [{ from, to }]

@@ -1,3 +1,4 @@
+import { takesAdvice } from '../drill/counting-rules.ts';
 import type { Terms } from '../drill/drill.ts';
 import type { Pace } from '../round/tempo.ts';
 import { paceMedians } from './pace-known.ts';
@@ -32,7 +33,7 @@ export function sizeAdvice(
   seconds: number,
   pace?: Pace,
 ): SizeAdvice | undefined {
-  if (rule !== 'in-a-row') return undefined;
+  if (!takesAdvice(rule)) return undefined;
   const known = stints.filter(({ terms }) => terms.drill === drill && terms.rule === rule);
   const theirs = known.filter(
     (stint) =>
@@ -55,4 +56,4 @@ const MOST_SETS = 8;
 
 /** Whether a pair's count says that the size of its sets does not challenge it rightly. */
 export const isOffSize = ({ rule }: Pick<Terms, 'rule'>, sets: number): boolean =>
-  rule === 'in-a-row' && (sets === 0 || sets > MOST_SETS);
+  takesAdvice(rule) && (sets === 0 || sets > MOST_SETS);

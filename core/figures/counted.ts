@@ -1,3 +1,4 @@
+import { countsByPlayer } from '../drill/counting-rules.ts';
 import type { Stroke, Terms } from '../drill/drill.ts';
 import type { Tally } from '../round/tally.ts';
 
@@ -32,7 +33,7 @@ export interface Share {
 export function shares(terms: Terms, tally: Shared, seconds: number): Share[] {
   const { players } = tally.pair;
   const time = 2 / players.length;
-  if (terms.rule === 'on-target') {
+  if (countsByPlayer(terms.rule)) {
     const stroke = terms.shots[0]?.stroke;
     return players.map((player) => {
       const sets = tally.byPlayer?.[player] ?? 0;

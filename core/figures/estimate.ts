@@ -1,3 +1,4 @@
+import { countsByPlayer } from '../drill/counting-rules.ts';
 import type { Terms } from '../drill/drill.ts';
 import { type Consistency, type Estimate, type PlayedRound, secondsOf } from '../ledger/summary.ts';
 import { isHeard, isHeardOf, leastSeconds, type Tally } from '../round/tally.ts';
@@ -51,7 +52,7 @@ export function estimateTally(
     );
     return { ...made, shots, sd: 0, low: shots, high: shots, ...doubt(tally.sets > 0) };
   }
-  const own = terms.rule === 'on-target' ? heardPlayers(tally) : [];
+  const own = countsByPlayer(terms.rule) ? heardPlayers(tally) : [];
   if (own.length > 0 && own.length < tally.pair.players.length) {
     return { ...made, ...partlyHeard(seconds, tally, own, pace) };
   }
@@ -63,7 +64,7 @@ export function estimateTally(
   return {
     ...touches,
     success: consistencyOf(success),
-    ...(terms.rule === 'on-target' && { own: ownShares(seconds, tally, pace) }),
+    ...(countsByPlayer(terms.rule) && { own: ownShares(seconds, tally, pace) }),
   };
 }
 
@@ -114,7 +115,7 @@ function roundOf(
   const { rule } = terms;
   const { sets, showing, best } = tally;
   const known = paceKnown(pace);
-  if (rule === 'on-target') return { rule, size: 1, sets, seconds, ...known };
+  if (countsByPlayer(rule)) return { rule, size: 1, sets, seconds, ...known };
   const { size } = terms;
   const times = tellingTimes(terms, seconds, tally);
   // Another phone's ledger may hold a set that shows more shots than this size has.

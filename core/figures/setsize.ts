@@ -1,4 +1,5 @@
 import { mustBePositive, mustCount, mustMeasure } from '../arguments.ts';
+import { ruleMeanings } from '../drill/counting-rules.ts';
 import { type CountingRule, countingRules } from '../drill/drill.ts';
 import type { Consistency } from '../ledger/summary.ts';
 import { carriedBeta, mustBeConsistency } from './consistency.ts';
@@ -45,11 +46,10 @@ export function expectedSets(
   mustBePositive('size', size);
   mustBePositive('seconds', seconds);
   mustBeConsistency({ consistency, consistencySd: 0 });
-  const pace = paceOf(round);
-  if (rule === 'on-target')
-    return renewals(seconds, { ...pace, refeed: 0, pause: 0 }, onwards(1, consistency));
-  if (rule === 'in-total') return renewals(seconds, pace, onwards(size, consistency));
-  return renewals(seconds, pace, fromTheStart(size, consistency));
+  const { size: sized, startsAgain, feedsAnew } = ruleMeanings[rule];
+  const pace = { ...paceOf(round), ...(!feedsAnew && { refeed: 0, pause: 0 }) };
+  const set = startsAgain ? fromTheStart : onwards;
+  return renewals(seconds, pace, set(sized === 'one' ? 1 : size, consistency));
 }
 
 /**

@@ -1,3 +1,4 @@
+import { countsByPlayer } from '../drill/counting-rules.ts';
 import type { CountingRule, Terms } from '../drill/drill.ts';
 import type {
   Consistency,
@@ -72,7 +73,7 @@ export function tallyStints(
       seconds: watched * time,
       part,
       // On target everyone strikes as many balls as the others, whoever meets it.
-      offset: terms.rule === 'on-target' ? 0 : counted - part * inSets,
+      offset: countsByPlayer(terms.rule) ? 0 : counted - part * inSets,
       estimate,
       success: estimate?.own?.[player] ?? estimate?.success,
     };
@@ -153,7 +154,7 @@ function partOf(
   place: number,
 ): number {
   const { players } = tally.pair;
-  if (rule === 'on-target') return 1 / players.length;
+  if (countsByPlayer(rule)) return 1 / players.length;
   if (players.length === 2) {
     const own = shots.filter(({ role }) => role === place).length / shots.length;
     if (tally.turned === undefined) return own;
@@ -184,4 +185,4 @@ function setEnds(seconds: number, from: number, { sets, times }: PlayedTally): n
 
 /** Whether balls that meet a target are counted: a share of another kind than balls that come back. */
 export const isOnTarget = ({ terms }: { terms: { rule: CountingRule } }): boolean =>
-  terms.rule === 'on-target';
+  countsByPlayer(terms.rule);

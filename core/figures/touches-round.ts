@@ -1,4 +1,5 @@
 import { mustBePositive, mustCount, mustMeasure } from '../arguments.ts';
+import { ruleMeanings } from '../drill/counting-rules.ts';
 import { type CountingRule, countingRules } from '../drill/drill.ts';
 
 /** The median of a constant over pairs, and the standard deviation of its logarithm. */
@@ -81,19 +82,18 @@ export const MEASURED_TEMPO_SD = 0.06;
 export function checkedRound(round: TouchesRound): CheckedRound {
   const { rule, size, sets, seconds, times, showing, misses, priors = {} } = round;
   if (!countingRules.includes(rule)) throw new RangeError(`rule must not be ${rule}`);
-  const onTarget = rule === 'on-target';
-  const startsAgain = rule === 'in-a-row' || rule === 'sequence';
+  const { size: sized, startsAgain, feedsAnew, prior } = ruleMeanings[rule];
 
   mustCount('size', size);
   mustBePositive('size', size);
-  if (onTarget && size !== 1) throw new RangeError(`size must be 1 on target, not ${size}`);
+  if (sized === 'one' && size !== 1) throw new RangeError(`size must be 1 on target, not ${size}`);
   mustCount('sets', sets);
   mustBePositive('seconds', seconds);
   if (times) mustBeMarks(times, sets, seconds);
   if (showing !== undefined) mustBeShort('showing', showing, size);
   if (misses !== undefined) mustCount('misses', misses);
 
-  const { a = onTarget ? 1 : 4, b = 1 } = priors;
+  const { a = prior.a, b = prior.b } = priors;
   mustBePositive('priors.a', a);
   mustBePositive('priors.b', b);
 
@@ -110,8 +110,8 @@ export function checkedRound(round: TouchesRound): CheckedRound {
     a,
     b,
     tempo: joinedTempo(priors.tempo, round.tempo),
-    refeed: onTarget ? NO_TIME : lognormal('priors.refeed', priors.refeed, USUAL_REFEED),
-    pause: onTarget ? NO_TIME : lognormal('priors.pause', priors.pause, USUAL_PAUSE),
+    refeed: feedsAnew ? lognormal('priors.refeed', priors.refeed, USUAL_REFEED) : NO_TIME,
+    pause: feedsAnew ? lognormal('priors.pause', priors.pause, USUAL_PAUSE) : NO_TIME,
   };
 }
 
