@@ -143,6 +143,13 @@ function placesAt(drill: Drill): number | undefined {
   return courts === undefined ? undefined : courts * lanesOn(drill, size).length;
 }
 
+/** How many pairs of those who are here wait at a drill; undefined where the courts are not known. */
+export function pairsWaiting(drill: Drill): number | undefined {
+  const places = placesAt(drill);
+  const pairs = Math.floor((openPractice.value?.here.length ?? 0) / 2);
+  return places === undefined ? undefined : Math.max(0, pairs - places);
+}
+
 const playedToday = (practice: Practice): Map<string, number> =>
   roundsPlayed(roundsThatCount(practice));
 

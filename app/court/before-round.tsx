@@ -8,6 +8,7 @@ import { sleeps, tryToStayAwake } from '../device/wake.ts';
 import { library } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
 import { BlockCautions, DrillCautions } from '../parts/cautions.tsx';
+import { CourtsAsked } from '../parts/courts-asked.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { Pairs } from '../parts/pairs.tsx';
@@ -156,6 +157,7 @@ export function BeforeRound({ round }: { round: OpenRound }) {
         )}
         <SayPairs round={round.id} pairs={playing} />
       </section>
+      {drill && pairs.length > drill.perCourt && <CourtsAsked />}
       {coming && pairs.length > 0 && <CountedHow round={round} coming={coming} />}
       {pairs.length > 0 && (
         <details class="part other-screens">

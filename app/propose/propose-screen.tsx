@@ -7,10 +7,12 @@ import { currentPlan, plan as put } from '../actions.ts';
 import { today } from '../device/clock.ts';
 import { append, library, squadSettings } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
+import { CourtsAsked } from '../parts/courts-asked.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { Reading } from '../parts/reading.tsx';
 import { Stepper } from '../parts/stepper.tsx';
+import { Waiting } from '../parts/waiting.tsx';
 import { history, openPractice, summaries } from '../practices.ts';
 import { go } from '../route.ts';
 import { textOf } from '../words/drill-text.ts';
@@ -28,6 +30,7 @@ export function ProposeScreen() {
         <Button onClick={() => go()}>{words.value.back}</Button>
       </header>
       <Messages />
+      <CourtsAsked />
       {history.value === undefined ? <Reading /> : <Proposing />}
       <Choosing />
     </main>
@@ -112,6 +115,7 @@ function Proposed({ proposal, number }: { proposal: Proposal; number: number }) 
             <li key={step.drill}>
               <b class="grow break">{drill ? textOf(drill).name : step.drill}</b>
               <span class="number">× {step.rounds}</span>
+              {drill && <Waiting drill={drill} />}
               <span class="propose-why small">{reasonOf(reason)}</span>
             </li>
           );

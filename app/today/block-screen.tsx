@@ -18,6 +18,7 @@ import { lazyPart } from '../parts/lazy.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { Stepper } from '../parts/stepper.tsx';
+import { Waiting } from '../parts/waiting.tsx';
 import { go, href } from '../route.ts';
 import { textOf } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';
@@ -168,6 +169,7 @@ function DrillRow({ drill, plan }: { drill: Drill; plan: Plan }) {
       <a class="grow" href={href('drill', drill.id)}>
         <b class="break">{text.name}</b>
         <span class="small faint">{words.value.setCounts(drill.rule, drill.size)}</span>
+        <Waiting drill={drill} />
         {rounds > 0 && <span class="small">{t.inBlock(rounds)}</span>}
       </a>
       <Button

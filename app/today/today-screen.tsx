@@ -16,11 +16,13 @@ import { mayBeEvicted } from '../device/eviction.ts';
 import { library, squad } from '../ledger.ts';
 import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
+import { CourtsAsked } from '../parts/courts-asked.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { playerName } from '../parts/names.ts';
 import { Notice } from '../parts/notice.tsx';
 import { Pairs } from '../parts/pairs.tsx';
 import { Presence } from '../parts/presence.tsx';
+import { Waiting } from '../parts/waiting.tsx';
 import { openPractice, practice } from '../practices.ts';
 import { go, href } from '../route.ts';
 import { startDemo } from '../settings/demo.ts';
@@ -82,6 +84,7 @@ function Practice() {
         {obstacle(open) === 'too-many' && <p>{t.tooMany}</p>}
       </section>
       <BlockPart />
+      {(open?.here.length ?? 0) >= 4 && <CourtsAsked />}
       <PairsPart />
       <ToCourt />
       <PlayedPart />
@@ -109,6 +112,7 @@ function BlockPart() {
               return (
                 <li key={`${index}-${step.drill}`}>
                   <span class="grow cut">{drill ? textOf(drill).name : step.drill}</span>
+                  {drill && <Waiting drill={drill} />}
                   <span class="number">× {step.rounds}</span>
                 </li>
               );

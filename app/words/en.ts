@@ -146,6 +146,11 @@ export const en = {
     roundNumber: (n: number) => `Round ${number.format(n)}`,
   },
   courts: {
+    howMany: 'How many courts do you have?',
+    howManyMeans:
+      'Then it is known who plays where, and who waits for a court. Settings can change it.',
+    so: (courts: number) => count(courts, 'court', 'courts'),
+    wait: (pairs: number) => count(pairs, 'pair waits', 'pairs wait'),
     at: (court: number) => `Court ${number.format(court + 1)}`,
     /** Lanes from 0, of so many, as role 1 sees them who faces the net. */
     lane: (lane: number, lanes: number) =>

@@ -159,6 +159,10 @@ export const es: Words = {
     roundNumber: (n) => `Ronda ${number.format(n)}`,
   },
   courts: {
+    howMany: '¿Cuántas canchas hay?',
+    howManyMeans: 'Así se sabe quién juega dónde y quién espera. Se puede cambiar en los ajustes.',
+    so: (courts) => count(courts, 'cancha', 'canchas'),
+    wait: (pairs) => count(pairs, 'pareja espera', 'parejas esperan'),
     at: (court) => `Cancha ${number.format(court + 1)}`,
     lane: (lane, lanes) =>
       lanes > 2

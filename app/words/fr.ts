@@ -159,6 +159,11 @@ export const fr: Words = {
     roundNumber: (n) => `Passage ${number.format(n)}`,
   },
   courts: {
+    howMany: 'Combien de courts avez-vous ?',
+    howManyMeans:
+      'Alors on sait qui joue où, et qui attend un court. Les réglages peuvent le changer.',
+    so: (courts) => count(courts, 'court', 'courts'),
+    wait: (pairs) => count(pairs, 'paire attend', 'paires attendent'),
     at: (court) => `Court ${number.format(court + 1)}`,
     lane: (lane, lanes) =>
       lanes > 2
