@@ -10,7 +10,7 @@ export const LONGEST_NAME = 40;
 const HIDDEN = /[\p{Bidi_Control}\p{Cc}\p{Cs}\p{Zl}\p{Zp}\u00ad\u200b\u2060-\u206f\ufeff]/u;
 
 /** Something for the eye: not a joiner or a filler alone. U+2800 is an empty Braille cell. */
-const VISIBLE = /[^\p{Default_Ignorable_Code_Point}\s\u2800]/u;
+export const VISIBLE = /[^\p{Default_Ignorable_Code_Point}\s\u2800]/u;
 
 /** A nickname: 1 to 40 characters, shown as text wherever it is shown. */
 export const PlayerName = z.string().check(
