@@ -10,8 +10,7 @@ export const desk = {
     drills: 'Write a drill of your own',
     looks: 'On this phone',
     language: 'Language',
-    /** Each called as it calls itself, so that whoever reads no other finds it. */
-    languages: { phone: 'as the phone has it', en: 'English', fr: 'Français', es: 'Español' },
+    languageOfPhone: 'as the phone has it',
     theme: 'Light or dark',
     themes: { phone: 'as the phone has it', light: 'light, for the sun', dark: 'dark' },
     initials: 'Initials in place of nicknames in everything that leaves this phone',

@@ -11,7 +11,7 @@ export const desk: DeskWords = {
     drills: 'Escribir un ejercicio propio',
     looks: 'En este teléfono',
     language: 'Idioma',
-    languages: { phone: 'como el teléfono', en: 'English', fr: 'Français', es: 'Español' },
+    languageOfPhone: 'como el teléfono',
     theme: 'Claro u oscuro',
     themes: { phone: 'como el teléfono', light: 'claro, para el sol', dark: 'oscuro' },
     initials: 'Iniciales en vez de apodos en todo lo que sale de este teléfono',

@@ -11,7 +11,7 @@ export const desk: DeskWords = {
     drills: 'Écrire un exercice à soi',
     looks: 'Sur ce téléphone',
     language: 'Langue',
-    languages: { phone: 'comme le téléphone', en: 'English', fr: 'Français', es: 'Español' },
+    languageOfPhone: 'comme le téléphone',
     theme: 'Clair ou sombre',
     themes: { phone: 'comme le téléphone', light: 'clair, pour le soleil', dark: 'sombre' },
     initials: 'Des initiales au lieu des surnoms dans tout ce qui sort de ce téléphone',

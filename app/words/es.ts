@@ -1,5 +1,9 @@
+import { desk } from './desk.es.ts';
 import { drills } from './drills.es.ts';
+import { figures } from './figures.es.ts';
 import { at, formats } from './format.ts';
+import type { Language } from './languages.ts';
+import { planning } from './planning.es.ts';
 import type { Words } from './words.ts';
 
 /*
@@ -568,3 +572,5 @@ export const es: Words = {
     open: 'Ayuda',
   },
 };
+
+export const language: Language = { words: es, figures, planning, desk };

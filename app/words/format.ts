@@ -1,5 +1,11 @@
-/** What a language's numbers, dates, plurals and lists look like; every file of words has its own. */
-export function formats(language: string) {
+import { localeOf } from './locale.ts';
+
+/**
+ * What a language's numbers, dates, plurals and lists look like, in the country that the phone had
+ * as the app was opened; every file of words has its own.
+ */
+export function formats(code: string) {
+  const language = localeOf(code, globalThis.navigator?.languages ?? []);
   const number = new Intl.NumberFormat(language);
   const plural = new Intl.PluralRules(language);
   const isOne = (n: number) => plural.select(n) === 'one';

@@ -1,5 +1,9 @@
+import { desk } from './desk.fr.ts';
 import { drills } from './drills.fr.ts';
+import { figures } from './figures.fr.ts';
 import { at, formats } from './format.ts';
+import type { Language } from './languages.ts';
+import { planning } from './planning.fr.ts';
 import type { Words } from './words.ts';
 
 /*
@@ -568,3 +572,5 @@ export const fr: Words = {
     open: 'Aide',
   },
 };
+
+export const language: Language = { words: fr, figures, planning, desk };
