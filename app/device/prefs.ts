@@ -29,6 +29,8 @@ const Prefs = z.object({
   /** The page a player was handed; until the coach takes the phone back there is no other. */
   handedTo: z.catch(z.optional(z.string()), undefined),
   initials: z.catch(z.boolean(), false),
+  /** The decimal sign of a table that leaves this phone; undefined until one was chosen. */
+  decimals: z.catch(z.optional(z.enum(['point', 'comma'])), undefined),
 });
 export type Prefs = z.infer<typeof Prefs>;
 

@@ -1,6 +1,6 @@
 import { at, formats } from './format.ts';
 
-const { number, one, span, count } = formats('en');
+const { number, one, span, count, decimalSign } = formats('en');
 
 /** What screens away from the court say: settings, the squad, the week. */
 export const desk = {
@@ -223,6 +223,10 @@ export const desk = {
     called: 'Players are called by',
     nicknames: 'Nicknames',
     initials: 'Initials',
+    decimalSign,
+    decimals: 'Numbers are written',
+    decimalComma: 'with a comma, 1,5, and semicolons between the columns',
+    decimalPoint: 'with a point, 1.5, and commas between the columns',
     handOver: 'Hand over the week as a table (CSV)',
     print: 'Print this week',
     shared: 'Handed over.',

@@ -1,7 +1,7 @@
 import type { DeskWords } from './desk-words.ts';
 import { at, formats } from './format.ts';
 
-const { number, one, span, count } = formats('es');
+const { number, one, span, count, decimalSign } = formats('es');
 
 /** What screens away from the court say: settings, the squad, the week. */
 export const desk: DeskWords = {
@@ -226,6 +226,10 @@ export const desk: DeskWords = {
     called: 'Los jugadores aparecen con',
     nicknames: 'Apodos',
     initials: 'Iniciales',
+    decimalSign,
+    decimals: 'Los números se escriben',
+    decimalComma: 'con coma, 1,5, y punto y coma entre las columnas',
+    decimalPoint: 'con punto, 1.5, y comas entre las columnas',
     handOver: 'Entregar la semana como tabla (CSV)',
     print: 'Imprimir esta semana',
     shared: 'Entregada.',

@@ -1,7 +1,7 @@
 import type { DeskWords } from './desk-words.ts';
 import { at, formats } from './format.ts';
 
-const { number, one, span, count } = formats('fr');
+const { number, one, span, count, decimalSign } = formats('fr');
 
 /** What screens away from the court say: settings, the squad, the week. */
 export const desk: DeskWords = {
@@ -225,6 +225,10 @@ export const desk: DeskWords = {
     called: 'Les joueurs y figurent par',
     nicknames: 'Surnoms',
     initials: 'Initiales',
+    decimalSign,
+    decimals: 'Les nombres s’écrivent',
+    decimalComma: 'avec une virgule, 1,5, et des points-virgules entre les colonnes',
+    decimalPoint: 'avec un point, 1.5, et des virgules entre les colonnes',
     handOver: 'Transmettre la semaine en tableau (CSV)',
     print: 'Imprimer cette semaine',
     shared: 'Transmis.',

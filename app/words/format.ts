@@ -16,6 +16,8 @@ export function formats(code: string) {
     /** Up to one place after the point, and up to two. */
     one: new Intl.NumberFormat(language, { maximumFractionDigits: 1 }),
     two: new Intl.NumberFormat(language, { maximumFractionDigits: 2, useGrouping: false }),
+    /** The sign between the whole and the parts. */
+    decimalSign: number.formatToParts(0.5).find(({ type }) => type === 'decimal')?.value,
     /** Exactly one place after the point, and exactly two. */
     tenths: decimals(language, 1),
     hundredths: decimals(language, 2),
