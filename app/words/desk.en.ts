@@ -147,6 +147,11 @@ export const desk = {
     addedMany: (players: number) => `${count(players, 'player was', 'players were')} added.`,
     fileTooLarge: 'That file is too large for a list of names. Nothing was taken.',
     fileUnread: 'The phone could not read that file. Nothing was taken.',
+    guessed:
+      'The file does not say how its letters are written. Read as an older spreadsheet writes them, these are the names:',
+    rightLetters: 'Take these names as they are',
+    noLetters: 'The letters are wrong',
+    wrongLetters: 'Nothing was taken. Save the file as UTF-8, or paste the list above.',
     nothingTaken: 'Nothing was taken. Put these right and try again:',
     row: (row: number) => `Row ${number.format(row)}:`,
     rosterFaults: {

@@ -152,6 +152,11 @@ export const desk: DeskWords = {
     addedMany: (players) => `${count(players, 'jugador añadido', 'jugadores añadidos')}.`,
     fileTooLarge: 'Ese archivo es demasiado grande para una lista de nombres. No se añadió nada.',
     fileUnread: 'El teléfono no pudo leer ese archivo. No se añadió nada.',
+    guessed:
+      'El archivo no dice cómo están escritas sus letras. Leídos como los escribe una hoja de cálculo antigua, estos son los nombres:',
+    rightLetters: 'Tomar estos nombres tal cual',
+    noLetters: 'Las letras no son correctas',
+    wrongLetters: 'No se tomó nada. Guardar el archivo como UTF-8, o pegar la lista arriba.',
     nothingTaken: 'No se añadió nada. Corregir esto y probar otra vez:',
     row: (row) => `Fila ${number.format(row)}:`,
     rosterFaults: {

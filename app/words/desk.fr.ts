@@ -151,6 +151,12 @@ export const desk: DeskWords = {
     addedMany: (players) => `${count(players, 'joueur ajouté', 'joueurs ajoutés')}.`,
     fileTooLarge: 'Ce fichier est trop gros pour une liste de noms. Rien n’a été pris.',
     fileUnread: 'Le téléphone n’a pas pu lire ce fichier. Rien n’a été pris.',
+    guessed:
+      'Le fichier ne dit pas comment ses lettres sont écrites. Lus comme un ancien tableur les écrit, voici les noms :',
+    rightLetters: 'Prendre ces noms tels quels',
+    noLetters: 'Les lettres sont fausses',
+    wrongLetters:
+      'Rien n’a été pris. Enregistrer le fichier en UTF-8, ou coller la liste ci-dessus.',
     nothingTaken: 'Rien n’a été pris. Corriger ceci et réessayer :',
     row: (row) => `Ligne ${number.format(row)} :`,
     rosterFaults: {
