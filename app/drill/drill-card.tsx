@@ -19,6 +19,7 @@ import { go } from '../route.ts';
 import { textOf } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';
 import { dropDrill, isPlanned } from './actions.ts';
+import { dropDraft } from './stored-draft.ts';
 
 /** A drill as a coach explains it and sets it out. */
 export function DrillCard({ drill, onChange }: { drill: Drill; onChange: () => void }) {
@@ -147,6 +148,7 @@ function Drop({ drill, isVersion }: { drill: Drill; isVersion: boolean }) {
       return;
     }
     dropDrill(drill.id);
+    dropDraft(drill.id);
     if (isVersion) setSure(false);
     else go('block');
   };
