@@ -103,7 +103,17 @@ export const desk = {
       'They can no longer be read. Hand them over to somebody who may mend them, or take a backup in; after that they can be removed.',
     handDamaged: 'Hand the damaged records over',
     removeDamaged: 'Remove them from this phone',
-    forgetSure: 'Remove them now?',
+    removeHanded: (records: number) =>
+      `Remove ${count(records, 'record that was', 'records that were')} handed over`,
+    removeSure: 'Remove them now?',
+    notHanded: (records: number) =>
+      `Nothing was handed over: ${count(records, 'record is', 'records are')} gone for good then.`,
+    damagedSince: (records: number) =>
+      `${count(records, 'record was', 'records were')} found since, or changed: not handed over, and not removed.`,
+    removed: (records: number) => `${count(records, 'record', 'records')} removed.`,
+    stayed: (records: number) =>
+      `${count(records, 'record has', 'records have')} changed since and stayed: hand over again what is damaged.`,
+    notRemoved: 'The phone did not let them be removed. Try again.',
     about: 'This app',
     version: (version: string) => `Rally Ledger ${version}`,
   },

@@ -107,7 +107,17 @@ export const desk: DeskWords = {
       'Ya no se pueden leer. Entregarlas a alguien que quizá las repare, o incorporar una copia de seguridad; después se pueden quitar.',
     handDamaged: 'Entregar las entradas dañadas',
     removeDamaged: 'Quitarlas de este teléfono',
-    forgetSure: '¿Quitarlas ya?',
+    removeHanded: (records) =>
+      `Quitar ${count(records, 'entrada entregada', 'entradas entregadas')}`,
+    removeSure: '¿Quitarlas ya?',
+    notHanded: (records) =>
+      `No se entregó nada: ${count(records, 'entrada se pierde', 'entradas se pierden')} para siempre.`,
+    damagedSince: (records) =>
+      `${count(records, 'entrada encontrada o cambiada', 'entradas encontradas o cambiadas')} desde entonces: ni entregada ni quitada.`,
+    removed: (records) => `${count(records, 'entrada quitada', 'entradas quitadas')}.`,
+    stayed: (records) =>
+      `${count(records, 'entrada cambió', 'entradas cambiaron')} desde entonces y no se quitó nada de eso: entregar otra vez lo dañado.`,
+    notRemoved: 'El teléfono no dejó quitarlas. Se puede probar otra vez.',
     about: 'Esta app',
     version: (version) => `Rally Ledger ${version}`,
   },

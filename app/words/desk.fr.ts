@@ -106,7 +106,17 @@ export const desk: DeskWords = {
       'Ils ne peuvent plus être lus. Transmettez-les à quelqu’un qui saura peut-être les réparer, ou reprenez une sauvegarde ; ensuite, ils peuvent être retirés.',
     handDamaged: 'Transmettre ce qui est abîmé',
     removeDamaged: 'Retirer de ce téléphone',
-    forgetSure: 'Oui, retirer ?',
+    removeHanded: (records) =>
+      `Retirer ${count(records, 'l’enregistrement transmis', 'enregistrements transmis')}`,
+    removeSure: 'Oui, retirer ?',
+    notHanded: (records) =>
+      `Rien n’a été transmis : ${count(records, 'enregistrement sera perdu', 'enregistrements seront perdus')} pour de bon.`,
+    damagedSince: (records) =>
+      `${count(records, 'enregistrement trouvé ou changé', 'enregistrements trouvés ou changés')} depuis : ni transmis, ni retiré.`,
+    removed: (records) => `${count(records, 'enregistrement retiré', 'enregistrements retirés')}.`,
+    stayed: (records) =>
+      `${count(records, 'enregistrement a changé', 'enregistrements ont changé')} depuis, et rien n’en a été retiré : transmettre à nouveau ce qui est abîmé.`,
+    notRemoved: 'Le téléphone ne les a pas laissé retirer. Réessayer.',
     about: 'Cette appli',
     version: (version) => `Rally Ledger ${version}`,
   },
