@@ -12,6 +12,7 @@ import { isStarter } from '../../core/ledger/library.ts';
 import { squadSettings } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
 import { DrillCautions } from '../parts/cautions.tsx';
+import { Foot } from '../parts/foot.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { SquadCourt, setupOf, squadLanes } from '../parts/squad-court.tsx';
 import { lengthOf, whereabouts } from '../parts/whereabouts.ts';
@@ -32,7 +33,6 @@ export function DrillCard({ drill, onChange }: { drill: Drill; onChange: () => v
     <main class="page">
       <header class="drill-head">
         <h1 class="break">{text.name}</h1>
-        <Button onClick={() => go('block')}>{words.value.back}</Button>
       </header>
       <Messages />
       <div class="drill-card">
@@ -62,11 +62,13 @@ export function DrillCard({ drill, onChange }: { drill: Drill; onChange: () => v
           {drill.rule === 'on-target' ? (
             <dd>{words.value.named(t.whoStrikes, struck(drill, drill.shots[0]?.role ?? 0))}</dd>
           ) : (
-            roleNumbers.map((role) => (
-              <dd key={role}>
-                {words.value.named(t.role(role, text.roles[role]), struck(drill, role))}
-              </dd>
-            ))
+            roleNumbers
+              .filter((role) => drill.shots.some((shot) => shot.role === role))
+              .map((role) => (
+                <dd key={role}>
+                  {words.value.named(t.role(role, text.roles[role]), struck(drill, role))}
+                </dd>
+              ))
           )}
           <dt>{t.family}</dt>
           <dd>{words.value.families[drill.family]}</dd>
@@ -95,6 +97,9 @@ export function DrillCard({ drill, onChange }: { drill: Drill; onChange: () => v
         </Button>
         {(isVersion || !isStarter(drill.id)) && <Drop drill={drill} isVersion={isVersion} />}
       </section>
+      <Foot>
+        <Button onClick={() => go('block')}>{words.value.back}</Button>
+      </Foot>
     </main>
   );
 }

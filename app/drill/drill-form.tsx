@@ -6,7 +6,7 @@ import { Notice } from '../parts/notice.tsx';
 import { Stepper } from '../parts/stepper.tsx';
 import { textOf } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';
-import { writeDrill } from './actions.ts';
+import { namesBeside, writeDrill } from './actions.ts';
 import { Counting } from './counting.tsx';
 import { type Draft, draftOf, emptyDraft } from './draft.ts';
 import { Choice, FormPart, sayFault, TextField } from './fields.tsx';
@@ -42,7 +42,7 @@ export function DrillForm({ drill, onDone }: { drill?: Drill; onDone: () => void
     });
   }, [drill?.id]);
 
-  const read = readDraft(draft, drill?.id ?? '');
+  const read = readDraft(draft, drill?.id ?? '', namesBeside(drill?.id));
   const faults = attempts > 0 && 'faults' in read ? read.faults : [];
   const faultOf = (field: string) => faults.find((fault) => fault.field === field);
 
@@ -58,7 +58,7 @@ export function DrillForm({ drill, onDone }: { drill?: Drill; onDone: () => void
   };
   const save = (event: Event) => {
     event.preventDefault();
-    const final = readDraft(draft, drill?.id ?? nanoid(10));
+    const final = readDraft(draft, drill?.id ?? nanoid(10), namesBeside(drill?.id));
     if ('drill' in final) {
       writeDrill(final.drill);
       leave();

@@ -60,10 +60,13 @@ export function nameFault(name: string, others: Iterable<string> = []): NameFaul
   if (!VISIBLE.test(trimmed)) return 'empty';
   if (trimmed.length > LONGEST_NAME) return 'long';
   if (HIDDEN.test(trimmed)) return 'hidden';
-  const folded = foldName(trimmed);
-  for (const other of others) if (foldName(other) === folded) return 'taken';
+  for (const other of others) if (isSameName(other, trimmed)) return 'taken';
   return undefined;
 }
+
+/** Whether people would take two names for one: whatever their case, and the spaces round them. */
+export const isSameName = (one: string, other: string): boolean =>
+  foldName(one) === foldName(other);
 
 const foldName = (name: string) => name.trim().normalize('NFKC').toLowerCase();
 
