@@ -117,6 +117,11 @@ export const desk = {
     about: 'This app',
     version: (version: string) => `Rally Ledger ${version}`,
   },
+  nowhere: {
+    title: 'Nothing is here',
+    means:
+      'This address leads to nothing in this version of the app. Your counts are where they were.',
+  },
   squad: {
     title: 'Squad',
     players: (players: number) => count(players, 'player', 'players'),

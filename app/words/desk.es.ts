@@ -121,6 +121,11 @@ export const desk: DeskWords = {
     about: 'Esta app',
     version: (version) => `Rally Ledger ${version}`,
   },
+  nowhere: {
+    title: 'Aquí no hay nada',
+    means:
+      'Esta dirección no lleva a nada en esta versión de la app. El recuento sigue donde estaba.',
+  },
   squad: {
     title: 'Grupo',
     players: (players) => count(players, 'jugador', 'jugadores'),

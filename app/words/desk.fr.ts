@@ -120,6 +120,11 @@ export const desk: DeskWords = {
     about: 'Cette appli',
     version: (version) => `Rally Ledger ${version}`,
   },
+  nowhere: {
+    title: 'Il n’y a rien ici',
+    means:
+      'Cette adresse ne mène à rien dans cette version de l’appli. Vos comptes sont là où ils étaient.',
+  },
   squad: {
     title: 'Groupe',
     players: (players) => count(players, 'joueur', 'joueurs'),
