@@ -42,6 +42,7 @@ const Propose = lazyScreen(() =>
 const Sheet = lazyScreen(() => import('./sheet/sheet-screen.tsx').then((file) => file.SheetScreen));
 const Help = lazyScreen(() => import('./help/help-screen.tsx').then((file) => file.HelpScreen));
 const Drill = lazyScreen(() => import('./drill/drill-screen.tsx').then((file) => file.DrillScreen));
+const Nowhere = lazyScreen(() => import('./nowhere-screen.tsx').then((file) => file.NowhereScreen));
 
 /** The screens on which a running round is seen. */
 const COURT_PLACES = ['court', 'pair', 'wall'];
@@ -99,7 +100,7 @@ export function App() {
     case 'settings':
       return <Settings />;
     default:
-      return <TodayScreen />;
+      return route.value.length === 0 ? <TodayScreen /> : <Nowhere />;
   }
 }
 

@@ -15,7 +15,8 @@ import { foldSettings } from '../core/ledger/squad-settings.ts';
 import { nextStamp, writerOf } from '../core/ledger/stamp.ts';
 import { foldWishes } from '../core/ledger/wishes.ts';
 import { checkClock, dateOf, now } from './device/clock.ts';
-import { key } from './device/records.ts';
+import { liesRight, readPack } from './device/packs.ts';
+import { key, practiceAt } from './device/records.ts';
 import { type Damaged, Store } from './device/store.ts';
 import { joinWindows, tellWindows } from './device/windows.ts';
 
@@ -253,13 +254,32 @@ export function dropPractices(practices: ReadonlySet<string>): void {
   practised.value = practised.value.filter((entry) => !practices.has(String(entry.practice)));
 }
 
-/** Removes damaged records from this phone, once they were handed over or are not missed. */
-export async function removeDamaged(): Promise<void> {
-  await store.forget(damaged.value);
-  packDamaged.value = [];
+/**
+ * Removes damaged records from this phone, once they were handed over or are not missed: these and
+ * no others, and only as far as they still lie as they are given.
+ *
+ * @returns how many lie otherwise by now, and stay
+ */
+export async function removeDamaged(given: readonly Damaged[]): Promise<number> {
+  const others = await store.removeDamaged(given);
+  const keys = new Set(given.map(({ key }) => key));
+  const changed = new Map(others.map((each) => [each.key, each]));
+  packDamaged.value = packDamaged.value.flatMap((each) => {
+    if (!keys.has(each.key)) return [each];
+    const now = changed.get(each.key);
+    return now && isStillDamaged(now) ? [now] : [];
+  });
   readAgain();
+  tellWindows({ again: true });
   await saving;
+  return others.length;
 }
+
+/** Whether a record of the history that was damaged is damaged still. */
+const isStillDamaged = (row: Damaged): boolean =>
+  row.key.startsWith('c/')
+    ? readPack(row.record, practiceAt(row.key) ?? '').path !== undefined
+    : !liesRight(row);
 
 /** Between two portions of a long work the phone serves whoever touches it. */
 export const breathe = () => new Promise((resolve) => setTimeout(resolve));

@@ -4,6 +4,7 @@ import { currentRound, isRunning } from './actions.ts';
 import { App } from './app.tsx';
 import { noteJump, noteStoredJump } from './court/clock-jump.ts';
 import { onJump, watchClock } from './device/clock.ts';
+import { database } from './device/database.ts';
 import { listenForInstall } from './device/install.ts';
 import { askToPersist } from './device/persist.ts';
 import { prefs } from './device/prefs.ts';
@@ -20,12 +21,8 @@ import {
   startPacking,
 } from './practices.ts';
 import { replace, route } from './route.ts';
-import { DEMO_DATABASE } from './settings/demo.ts';
 import { loadWords } from './words/words.ts';
 import './style.css';
-
-/** The coach's own ledger and the invented one never share a database. */
-const database = prefs.value.demo ? DEMO_DATABASE : 'rally-ledger';
 
 void start();
 

@@ -13,7 +13,20 @@ declare const self: ServiceWorkerGlobalScope;
  */
 precacheAndRoute(self.__WB_MANIFEST);
 cleanupOutdatedCaches();
-registerRoute(new NavigationRoute(createHandlerBoundToURL('index.html')));
+const page = createHandlerBoundToURL('index.html');
+const home = new URL(self.registration.scope);
+
+/*
+ * The page asks for its parts by relative addresses: at one that is deeper it would be blank. So
+ * every other address leads home, by a hash at which the app says that nothing is there.
+ */
+registerRoute(
+  new NavigationRoute(async (options) =>
+    [home.pathname, `${home.pathname}index.html`].includes(options.url.pathname)
+      ? page(options)
+      : Response.redirect(new URL('#/nowhere', home)),
+  ),
+);
 
 /*
  * The first version takes charge of the page that installed it, so that its lazy parts come from

@@ -5,3 +5,6 @@ import fc from 'fast-check';
  * others. A counterexample prints its own seed.
  */
 fc.configureGlobal({ seed: Number(process.env.SEED ?? 20_261_125) });
+
+// Dates and numbers follow the country of whoever reads: here there is none, whoever runs the tests.
+if (globalThis.navigator) Object.defineProperty(navigator, 'languages', { value: [] });

@@ -16,7 +16,7 @@ import { Presence } from '../parts/presence.tsx';
 import { SquadCourt, setupOf } from '../parts/squad-court.tsx';
 import { openPractice } from '../practices.ts';
 import { go } from '../route.ts';
-import { drillName, textOf } from '../words/drill-text.ts';
+import { drillName, rolesLine, textOf } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';
 import { startRound } from './clock-deeds.ts';
 import { OtherScreens } from './other-screens.tsx';
@@ -94,6 +94,7 @@ export function BeforeRound({ round }: { round: OpenRound }) {
   const practice = openPractice.value;
   const drill = library.value.drills.get(round.terms.drill);
   const text = drill && textOf(drill);
+  const roles = text && rolesLine(text);
   const lacking = obstacle(practice);
   const coming = lacking === undefined ? comingRound.value : undefined;
   const pairs = coming?.pairs ?? [];
@@ -126,14 +127,22 @@ export function BeforeRound({ round }: { round: OpenRound }) {
           </dd>
           {text && (
             <>
-              <dt>{t.cue}</dt>
-              <dd>{text.cue}</dd>
+              {text.cue && (
+                <>
+                  <dt>{t.cue}</dt>
+                  <dd>{text.cue}</dd>
+                </>
+              )}
               {setup.length > 0 && <dt>{t.markers}</dt>}
               {setup.map((line, index) => (
                 <dd key={index}>{line}</dd>
               ))}
-              <dt>{t.roles}</dt>
-              <dd>{text.roles.map((role, number) => `${number + 1} ${role}`).join(' · ')}</dd>
+              {roles && (
+                <>
+                  <dt>{t.roles}</dt>
+                  <dd>{roles}</dd>
+                </>
+              )}
             </>
           )}
         </dl>

@@ -14,8 +14,8 @@ const TRIES = 3;
  * idb-keyval's own createStore leaves durability to the browser, whose default on phones is to say
  * "done" before the record is on the disk, and goes on using a connection that was lost. This one
  * asks for strict durability, gives opening and every transaction a time limit, says that something
- * is written only once its transaction has completed, and reopens a lost connection. The callback may therefore run more
- * than once: it must be idempotent, as puts and deletes by key are.
+ * is written only once its transaction has completed, and reopens a lost connection. The callback may
+ * therefore run more than once: it must be idempotent, as puts and deletes by key are.
  *
  * Rejects with the last error: QuotaExceededError where the phone is full, TimeoutError where it
  * did not answer, whatever the browser gave otherwise. The next call begins with a new connection.

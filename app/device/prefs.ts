@@ -1,11 +1,12 @@
 import { effect, signal } from '@preact/signals';
 import * as z from 'zod/mini';
+import { spoken } from '../words/languages.ts';
 
 /**
  * How this phone shows things: none of it is part of the ledger, and losing it loses no count.
  */
 const Prefs = z.object({
-  language: z.catch(z.enum(['phone', 'en', 'fr', 'es']), 'phone'),
+  language: z.catch(z.enum(['phone', ...spoken]), 'phone'),
   theme: z.catch(z.enum(['phone', 'light', 'dark']), 'phone'),
   sound: z.catch(
     // An earlier version knew on and off only.
@@ -28,6 +29,8 @@ const Prefs = z.object({
   /** The page a player was handed; until the coach takes the phone back there is no other. */
   handedTo: z.catch(z.optional(z.string()), undefined),
   initials: z.catch(z.boolean(), false),
+  /** The decimal sign of a table that leaves this phone; undefined until one was chosen. */
+  decimals: z.catch(z.optional(z.enum(['point', 'comma'])), undefined),
 });
 export type Prefs = z.infer<typeof Prefs>;
 

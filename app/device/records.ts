@@ -11,6 +11,7 @@ import { byId, isPractised } from '../../core/ledger/join.ts';
  *   i/<date>/<practice>    its summary, which figures read
  *   phone                  what this phone calls itself
  *   h/<key>/<n>            a damaged record that had to make way, as it lay at that key
+ *   d/<drill>              a drill that is being written, d/ a new one: no part of the ledger
  */
 export const key = {
   phone: 'phone',
@@ -18,6 +19,7 @@ export const key = {
     isPractised(entry) ? `p/${entry.practice}/${entry.id}` : `s/${entry.id}`,
   packed: (practice: string) => `c/${practice}`,
   summary: (date: string, practice: string) => `i/${date}/${practice}`,
+  draft: (drill = '') => `d/${drill}`,
 };
 
 /** A stored record that cannot be read, kept as it lies. */

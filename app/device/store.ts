@@ -1,8 +1,9 @@
-import { get, type UseStore, update } from 'idb-keyval';
+import { clear, get, type UseStore, update } from 'idb-keyval';
 import type { AnyEntry, Entry } from '../../core/ledger/entry.ts';
 import { isPractised, join } from '../../core/ledger/join.ts';
 import { saysAll } from '../../core/ledger/stored-summary.ts';
 import { SUMMARY_VERSION, type Summary } from '../../core/ledger/summary.ts';
+import { damagedLine } from './damaged-line.ts';
 import { durableStore } from './durable-store.ts';
 import { liesRight, lookAt, packIn, packOf, readPack } from './packs.ts';
 import {
@@ -148,7 +149,11 @@ export class Store {
     });
   }
 
-  /** Puts a whole ledger in the place of whatever was there: all or nothing. */
+  /**
+   * Puts a whole ledger in the place of whatever was there: all or nothing. Drafts of drills go too:
+   * they were written beside the ledger that goes, and only the invented one is ever replaced or
+   * cleared; the coach's own drafts lie in another database.
+   */
   async replace(
     standing: readonly Entry[],
     practices: readonly { summary: Summary; entries: readonly Entry[] }[],
@@ -257,22 +262,32 @@ export class Store {
     }
   }
 
-  /** Removes damaged records; what can be read of a damaged pack stays. */
-  async forget(damaged: readonly Damaged[]): Promise<void> {
-    await this.#use('readwrite', (store) => {
-      for (const { key: at, record } of damaged) {
-        if (at.startsWith('c/')) {
+  /**
+   * Removes damaged records that still lie as they are given; what can be read of a damaged pack
+   * stays.
+   *
+   * @returns those that lie otherwise by now, as they do; they are left alone
+   */
+  async removeDamaged(damaged: readonly Damaged[]): Promise<Damaged[]> {
+    return this.#use('readwrite', async (store) => {
+      const others: Damaged[] = [];
+      for (const given of damaged) {
+        const { key: at } = given;
+        if ((await resultOf(store.getKey(at))) === undefined) continue;
+        const record = await recordAt(store, at);
+        if (damagedLine({ ...given, record }) !== damagedLine(given)) {
+          others.push({ ...given, record });
+        } else if (at.startsWith('c/')) {
           putRecord(store, at, { entries: readPack(record, practiceAt(at) ?? '').entries });
         } else store.delete(at);
       }
+      return others;
     });
   }
 
-  /** Removes everything. */
+  /** Removes everything, drafts of drills too (see `replace`). */
   async clear(): Promise<void> {
-    await this.#use('readwrite', (store) => {
-      store.clear();
-    });
+    await clear(this.#use);
   }
 }
 

@@ -12,6 +12,7 @@ import { isStarter } from '../../core/ledger/library.ts';
 import { squadSettings } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
 import { DrillCautions } from '../parts/cautions.tsx';
+import { Foot } from '../parts/foot.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { SquadCourt, setupOf, squadLanes } from '../parts/squad-court.tsx';
 import { lengthOf, whereabouts } from '../parts/whereabouts.ts';
@@ -19,6 +20,7 @@ import { go } from '../route.ts';
 import { textOf } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';
 import { dropDrill, isPlanned } from './actions.ts';
+import { dropDraft } from './stored-draft.ts';
 
 /** A drill as a coach explains it and sets it out. */
 export function DrillCard({ drill, onChange }: { drill: Drill; onChange: () => void }) {
@@ -31,7 +33,6 @@ export function DrillCard({ drill, onChange }: { drill: Drill; onChange: () => v
     <main class="page">
       <header class="drill-head">
         <h1 class="break">{text.name}</h1>
-        <Button onClick={() => go('block')}>{words.value.back}</Button>
       </header>
       <Messages />
       <div class="drill-card">
@@ -61,11 +62,13 @@ export function DrillCard({ drill, onChange }: { drill: Drill; onChange: () => v
           {drill.rule === 'on-target' ? (
             <dd>{words.value.named(t.whoStrikes, struck(drill, drill.shots[0]?.role ?? 0))}</dd>
           ) : (
-            roleNumbers.map((role) => (
-              <dd key={role}>
-                {words.value.named(t.role(role, text.roles[role]), struck(drill, role))}
-              </dd>
-            ))
+            roleNumbers
+              .filter((role) => drill.shots.some((shot) => shot.role === role))
+              .map((role) => (
+                <dd key={role}>
+                  {words.value.named(t.role(role, text.roles[role]), struck(drill, role))}
+                </dd>
+              ))
           )}
           <dt>{t.family}</dt>
           <dd>{words.value.families[drill.family]}</dd>
@@ -94,6 +97,9 @@ export function DrillCard({ drill, onChange }: { drill: Drill; onChange: () => v
         </Button>
         {(isVersion || !isStarter(drill.id)) && <Drop drill={drill} isVersion={isVersion} />}
       </section>
+      <Foot>
+        <Button onClick={() => go('block')}>{words.value.back}</Button>
+      </Foot>
     </main>
   );
 }
@@ -147,6 +153,7 @@ function Drop({ drill, isVersion }: { drill: Drill; isVersion: boolean }) {
       return;
     }
     dropDrill(drill.id);
+    dropDraft(drill.id);
     if (isVersion) setSure(false);
     else go('block');
   };

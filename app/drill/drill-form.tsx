@@ -6,24 +6,23 @@ import { Notice } from '../parts/notice.tsx';
 import { Stepper } from '../parts/stepper.tsx';
 import { textOf } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';
-import { writeDrill } from './actions.ts';
+import { namesBeside, writeDrill } from './actions.ts';
 import { Counting } from './counting.tsx';
 import { type Draft, draftOf, emptyDraft } from './draft.ts';
 import { Choice, FormPart, sayFault, TextField } from './fields.tsx';
 import { isFaulty, nameOf, Places } from './places.tsx';
 import { type Fault, readDraft } from './read-draft.ts';
+import { draftLeft, dropDraft, keepDraft } from './stored-draft.ts';
 import { thingsOf } from './things.ts';
-
-/** Drafts that were left unsaved, by the drill that they change: the phone's back gesture loses none. */
-const unfinished = new Map<string | undefined, Draft>();
 
 /** Everything that a drill is, to be written or changed; without a drill a new one. */
 export function DrillForm({ drill, onDone }: { drill?: Drill; onDone: () => void }) {
   const t = words.value.drill;
   const form = useRef<HTMLFormElement>(null);
   const [start] = useState(() => (drill ? draftOf(drill, textOf(drill)) : emptyDraft()));
-  const [draft, setDraft] = useState(() => unfinished.get(drill?.id) ?? start);
-  const [resumed, setResumed] = useState(() => unfinished.has(drill?.id));
+  const [draft, setDraft] = useState(start);
+  const [resumed, setResumed] = useState(false);
+  const touched = useRef(false);
   const [chosen, setChosen] = useState('start-0');
   const [attempts, setAttempts] = useState(0);
 
@@ -34,21 +33,32 @@ export function DrillForm({ drill, onDone }: { drill?: Drill; onDone: () => void
       ?.focus();
   }, [attempts]);
 
-  const read = readDraft(draft, drill?.id ?? '');
+  // A phone that is slow to answer keeps nobody from writing; who has begun by then goes on with that.
+  useEffect(() => {
+    void draftLeft(drill?.id).then((left) => {
+      if (!left || touched.current) return;
+      setDraft(left);
+      setResumed(true);
+    });
+  }, [drill?.id]);
+
+  const read = readDraft(draft, drill?.id ?? '', namesBeside(drill?.id));
   const faults = attempts > 0 && 'faults' in read ? read.faults : [];
   const faultOf = (field: string) => faults.find((fault) => fault.field === field);
 
   const change = (next: Draft) => {
-    unfinished.set(drill?.id, next);
+    touched.current = true;
+    keepDraft(drill?.id, next);
     setDraft(next);
   };
   const leave = () => {
-    unfinished.delete(drill?.id);
+    touched.current = true;
+    dropDraft(drill?.id);
     onDone();
   };
   const save = (event: Event) => {
     event.preventDefault();
-    const final = readDraft(draft, drill?.id ?? nanoid(10));
+    const final = readDraft(draft, drill?.id ?? nanoid(10), namesBeside(drill?.id));
     if ('drill' in final) {
       writeDrill(final.drill);
       leave();
@@ -71,7 +81,7 @@ export function DrillForm({ drill, onDone }: { drill?: Drill; onDone: () => void
           {t.unfinished}{' '}
           <Button
             onClick={() => {
-              unfinished.delete(drill?.id);
+              dropDraft(drill?.id);
               setDraft(start);
               setResumed(false);
             }}

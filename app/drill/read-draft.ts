@@ -1,5 +1,6 @@
 import { isInside } from '../../core/court/court.ts';
 import { Drill, RUN_OFF, Target } from '../../core/drill/drill.ts';
+import { isSameName } from '../../core/ledger/squad.ts';
 import {
   areaOf,
   type Draft,
@@ -21,13 +22,21 @@ const HAIR = 1e-6;
  */
 export interface Fault {
   field: string;
-  reason: 'empty' | 'long' | 'number' | 'off' | 'outside' | 'size' | 'shots' | 'unfit';
+  reason: 'empty' | 'long' | 'number' | 'off' | 'outside' | 'size' | 'shots' | 'taken' | 'unfit';
   /** The most letters that a text may have. */
   most?: number;
 }
 
-/** The drill that a draft makes, under this id, or everything that keeps it from being one. */
-export function readDraft(draft: Draft, id: string): { drill: Drill } | { faults: Fault[] } {
+/**
+ * The drill that a draft makes, under this id, or everything that keeps it from being one.
+ *
+ * @param taken the names of all other drills, as people read them now
+ */
+export function readDraft(
+  draft: Draft,
+  id: string,
+  taken: readonly string[] = [],
+): { drill: Drill } | { faults: Fault[] } {
   const read = Drill.safeParse({
     id,
     family: draft.family,
@@ -41,7 +50,12 @@ export function readDraft(draft: Draft, id: string): { drill: Drill } | { faults
     },
   });
   const issues = read.error?.issues ?? [];
-  const faults = [...issues.flatMap(faultOfText), ...ownFaults(draft)];
+  const isTaken = taken.some((name) => isSameName(name, draft.name));
+  const faults: Fault[] = [
+    ...issues.flatMap(faultOfText),
+    ...(isTaken ? [{ field: 'name', reason: 'taken' } as const] : []),
+    ...ownFaults(draft),
+  ];
   if (faults.length > 0) return { faults };
   return read.success ? { drill: read.data } : { faults: [{ field: 'drill', reason: 'unfit' }] };
 }

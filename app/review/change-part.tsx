@@ -1,9 +1,10 @@
-import { type Change, changeWord } from '../../core/figures/change.ts';
+import type { Change } from '../../core/figures/change.ts';
 import type { ChangeReview } from '../../core/figures/review.ts';
 import { Explained } from '../parts/explained.tsx';
 import { drillName } from '../words/drill-text.ts';
 import { figureWords } from '../words/figure-words.ts';
 import { kindName } from '../words/kind-name.ts';
+import { sayChange } from './say-change.ts';
 
 /** How a player's sets a minute compare with those of the span before. */
 export function ChangePart({ changes, weeks }: { changes: ChangeReview[]; weeks: number }) {
@@ -39,16 +40,15 @@ function ChangeRow({
   change: Change | undefined;
   within?: boolean;
 }) {
-  const t = figureWords.value.review;
   if (!change) return null;
-  const { ratio, low, high } = change;
+  const { word, ratio } = sayChange(change);
   return (
     <div class={within ? 'review-within' : undefined}>
       <dt class="break">{name}</dt>
       <dd>
         <Explained of="change">
-          {within || <b>{t.changeWords[changeWord(change)]} · </b>}
-          {t.changeIs(ratio, low, high)}
+          {ratio === undefined ? word : !within && <b>{word} · </b>}
+          {ratio}
         </Explained>
       </dd>
     </div>

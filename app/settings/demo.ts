@@ -3,13 +3,11 @@ import { addDays } from '../../core/calendar.ts';
 import { foldPractice } from '../../core/ledger/practice.ts';
 import { summarise } from '../../core/ledger/summary.ts';
 import { now, today } from '../device/clock.ts';
+import { DEMO_DATABASE } from '../device/database.ts';
 import { setPrefs } from '../device/prefs.ts';
 import { Store } from '../device/store.ts';
 import { unsaved } from '../ledger.ts';
 import { replace } from '../route.ts';
-
-/** The invented ledger's own database: the coach's is never written to. */
-export const DEMO_DATABASE = 'rally-ledger-demo';
 
 /** What there is to say of the demo while it comes or goes. */
 export const demoState = signal<'coming' | 'unsaved' | 'failed' | 'stays' | undefined>(undefined);

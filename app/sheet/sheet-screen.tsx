@@ -10,7 +10,7 @@ import { Messages } from '../parts/messages.tsx';
 import { Pairs } from '../parts/pairs.tsx';
 import { SquadCourt, setupOf, squadLanes } from '../parts/squad-court.tsx';
 import { go } from '../route.ts';
-import { textOf } from '../words/drill-text.ts';
+import { rolesLine, textOf } from '../words/drill-text.ts';
 import { planningWords } from '../words/planning-words.ts';
 import { words } from '../words/words.ts';
 import './sheet.css';
@@ -81,6 +81,7 @@ function SheetDrill({
 }) {
   const t = planningWords.value.sheet;
   const text = textOf(drill);
+  const roles = rolesLine(text);
   const setup = setupOf(drill);
   return (
     <section class="sheet-drill" aria-label={text.name}>
@@ -96,7 +97,7 @@ function SheetDrill({
         <p>
           <b>{words.value.setCounts(drill.rule, step.size ?? drill.size)}</b>
         </p>
-        <p>{text.roles.map((role, at) => words.value.drill.role(at, role)).join(' · ')}</p>
+        {roles && <p>{roles}</p>}
         {text.cue && (
           <p>
             <b>{text.cue}</b>

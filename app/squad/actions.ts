@@ -1,6 +1,6 @@
 import { nanoid } from 'nanoid';
 import type { RosterPlayer } from '../../core/exchange/roster.ts';
-import type { Hand } from '../../core/ledger/squad.ts';
+import type { Clearable, Hand } from '../../core/ledger/squad.ts';
 import { append, squad } from '../ledger.ts';
 
 /** What a person can do to the squad, each as the entries that say so. */
@@ -33,6 +33,8 @@ export interface Change {
   name?: string;
   level?: number;
   hand?: Hand;
+  /** What is open again. */
+  cleared?: Clearable[];
 }
 
 export function changePlayer(player: string, change: Change): void {

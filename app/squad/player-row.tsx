@@ -1,5 +1,5 @@
 import { useRef, useState } from 'preact/hooks';
-import { type Hand, hands, nameFault, type Player } from '../../core/ledger/squad.ts';
+import { clearable, hands, nameFault, type Player } from '../../core/ledger/squad.ts';
 import { Button } from '../parts/button.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { deskWords } from '../words/desk-words.ts';
@@ -53,10 +53,13 @@ function Editor({ player, onDone }: { player: Player; onDone: () => void }) {
       setFault(t.nameFaults[wrong](name.trim()));
       return;
     }
+    const now = { level, hand };
+    const cleared = clearable.filter((fact) => now[fact] === undefined && player[fact]);
     changePlayer(player.id, {
       ...(name.trim() !== player.name && { name }),
       ...(level !== undefined && level !== player.level && { level }),
       ...(hand !== undefined && hand !== player.hand && { hand }),
+      ...(cleared.length > 0 && { cleared }),
     });
     onDone();
   };
@@ -87,9 +90,9 @@ function Editor({ player, onDone }: { player: Player; onDone: () => void }) {
           {t.level}
           <select
             value={level ?? ''}
-            onChange={(event) => setLevel(Number(event.currentTarget.value))}
+            onChange={(event) => setLevel(Number(event.currentTarget.value) || undefined)}
           >
-            {level === undefined && <option value="">{t.notGiven}</option>}
+            <option value="">{t.notGiven}</option>
             {levels.map((each) => (
               <option key={each} value={each}>
                 {words.value.decimal(each)}
@@ -101,9 +104,9 @@ function Editor({ player, onDone }: { player: Player; onDone: () => void }) {
           {t.hand}
           <select
             value={hand ?? ''}
-            onChange={(event) => setHand(event.currentTarget.value as Hand)}
+            onChange={(event) => setHand(hands.find((each) => each === event.currentTarget.value))}
           >
-            {hand === undefined && <option value="">{t.notGiven}</option>}
+            <option value="">{t.notGiven}</option>
             {hands.map((each) => (
               <option key={each} value={each}>
                 {t.hands[each]}

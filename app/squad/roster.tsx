@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import { type RosterFault, readRoster } from '../../core/exchange/roster.ts';
-import { decodeText } from '../device/text.ts';
+import { type RosterFault, type RosterPlayer, readRoster } from '../../core/exchange/roster.ts';
+import { type DecodedText, decodeText } from '../device/text.ts';
 import { Button } from '../parts/button.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { deskWords } from '../words/desk-words.ts';
@@ -9,7 +9,12 @@ import { addPlayers, namesBeside } from './actions.ts';
 /** No list of a squad is longer; a film chosen by mistake is not read into the phone's memory. */
 const MOST_BYTES = 1_000_000;
 
-type Outcome = { added: number } | { faults: RosterFault[] } | { failed: string };
+type Outcome =
+  | { added: number }
+  | { faults: RosterFault[] }
+  | { failed: string }
+  /** Names whose letters are a guess, for a person to look at. */
+  | { guessed: RosterPlayer[] };
 
 /** A whole squad at once, from a pasted list or a file: everything is taken, or nothing. */
 export function Roster() {
@@ -17,14 +22,15 @@ export function Roster() {
   const [pasted, setPasted] = useState('');
   const [outcome, setOutcome] = useState<Outcome>();
 
-  const take = (text: string | undefined) => {
-    const reading = readRoster(text, namesBeside());
-    if ('faults' in reading) {
-      setOutcome(reading);
-      return;
-    }
-    addPlayers(reading.players);
-    setOutcome({ added: reading.players.length });
+  const read = (decoded: DecodedText | undefined) => {
+    const reading = readRoster(decoded?.text, namesBeside());
+    if ('faults' in reading) setOutcome(reading);
+    else if (decoded?.guessed) setOutcome({ guessed: reading.players });
+    else take(reading.players);
+  };
+  const take = (players: RosterPlayer[]) => {
+    addPlayers(players);
+    setOutcome({ added: players.length });
     setPasted('');
   };
 
@@ -33,7 +39,7 @@ export function Roster() {
     if (!file) return;
     try {
       if (file.size > MOST_BYTES) setOutcome({ failed: t.fileTooLarge });
-      else take(decodeText(new Uint8Array(await file.arrayBuffer())));
+      else read(decodeText(new Uint8Array(await file.arrayBuffer())));
     } catch {
       setOutcome({ failed: t.fileUnread });
     }
@@ -54,17 +60,54 @@ export function Roster() {
         value={pasted}
         onInput={(event) => setPasted(event.currentTarget.value)}
       />
-      <Button disabled={pasted.trim() === ''} onClick={() => take(pasted)}>
+      <Button
+        disabled={pasted.trim() === ''}
+        onClick={() => read({ text: pasted, guessed: false })}
+      >
         {t.takePasted}
       </Button>
       <label for="file">{t.chooseFile}</label>
       <input id="file" type="file" onChange={(event) => void choose(event.currentTarget)} />
-      {outcome && <Said outcome={outcome} />}
+      {outcome && 'guessed' in outcome && (
+        <Guessed
+          players={outcome.guessed}
+          onYes={() => take(outcome.guessed)}
+          onNo={() => setOutcome({ failed: t.wrongLetters })}
+        />
+      )}
+      {outcome && !('guessed' in outcome) && <Said outcome={outcome} />}
     </section>
   );
 }
 
-function Said({ outcome }: { outcome: Outcome }) {
+/** What a file may say, before it is taken. */
+function Guessed({
+  players,
+  onYes,
+  onNo,
+}: {
+  players: readonly RosterPlayer[];
+  onYes: () => void;
+  onNo: () => void;
+}) {
+  const t = deskWords.value.squad;
+  return (
+    <Notice>
+      <p>{t.guessed}</p>
+      <ul class="squad-guessed">
+        {players.map(({ name }) => (
+          <li key={name}>{name}</li>
+        ))}
+      </ul>
+      <div class="row">
+        <Button onClick={onYes}>{t.rightLetters}</Button>
+        <Button onClick={onNo}>{t.noLetters}</Button>
+      </div>
+    </Notice>
+  );
+}
+
+function Said({ outcome }: { outcome: Exclude<Outcome, { guessed: RosterPlayer[] }> }) {
   const t = deskWords.value.squad;
   if ('added' in outcome) return <Notice>{t.addedMany(outcome.added)}</Notice>;
   if ('failed' in outcome) return <Notice as="fault">{outcome.failed}</Notice>;

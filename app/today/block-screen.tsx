@@ -14,6 +14,7 @@ import { LONGEST_SECONDS, SHORTEST_SECONDS } from '../../core/round/clock.ts';
 import { currentPlan, plan as put } from '../actions.ts';
 import { append, library } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
+import { Foot } from '../parts/foot.tsx';
 import { lazyPart } from '../parts/lazy.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { Notice } from '../parts/notice.tsx';
@@ -35,7 +36,6 @@ export function BlockScreen() {
     <main class="page">
       <header>
         <h1>{t.title}</h1>
-        <Button onClick={() => go()}>{words.value.done}</Button>
       </header>
       <Messages />
       <section class="part">
@@ -87,6 +87,9 @@ export function BlockScreen() {
         </section>
       ))}
       <Button onClick={() => go('drill')}>{t.ownDrills}</Button>
+      <Foot>
+        <Button onClick={() => go()}>{words.value.done}</Button>
+      </Foot>
     </main>
   );
 }

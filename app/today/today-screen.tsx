@@ -17,6 +17,7 @@ import { library, squad } from '../ledger.ts';
 import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
 import { CourtsAsked } from '../parts/courts-asked.tsx';
+import { lazyPart } from '../parts/lazy.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { playerName } from '../parts/names.ts';
 import { Notice } from '../parts/notice.tsx';
@@ -48,8 +49,12 @@ export function TodayScreen() {
   );
 }
 
+/** Loaded when it is asked for: few phones begin with a backup. */
+const TakeIn = lazyPart(() => import('../parts/take-in.tsx').then((file) => file.TakeIn));
+
 function FirstSteps() {
   const t = words.value.today;
+  const [brings, setBrings] = useState(false);
   return (
     <section class="part">
       <p>{t.noSquad}</p>
@@ -59,6 +64,7 @@ function FirstSteps() {
       </Button>
       <Button onClick={startDemo}>{t.tryDemo}</Button>
       <DemoState />
+      {brings ? <TakeIn /> : <Button onClick={() => setBrings(true)}>{t.takeIn}</Button>}
       <Button as="quiet" onClick={() => go('help')}>
         {words.value.help.open}
       </Button>

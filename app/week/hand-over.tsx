@@ -1,5 +1,5 @@
-import { useRef, useState } from 'preact/hooks';
-import { toCsv } from '../../core/exchange/csv.ts';
+import { useId, useRef, useState } from 'preact/hooks';
+import { type DecimalSign, toCsv } from '../../core/exchange/csv.ts';
 import { initials } from '../../core/exchange/initials.ts';
 import { tallyRows } from '../../core/exchange/tallies.ts';
 import type { Summary } from '../../core/ledger/summary.ts';
@@ -31,6 +31,7 @@ export function HandOver({ practices, name }: { practices: Summary[]; name: stri
       <h2 id="export">{t.export}</h2>
       <p>{t.exportNote}</p>
       <Naming />
+      <Decimals />
       <Button as="main" onClick={handOver}>
         {t.handOver}
       </Button>
@@ -57,25 +58,71 @@ function tableOf(practices: Summary[]): string {
       player: (id) => (prefs.value.initials && short.get(id)) || playerName(id),
       drill: drillName,
     }),
+    decimalOfTable(),
   );
 }
 
+/** Whether the language in use, in the phone's country, writes decimals with a comma. */
+const writesCommas = () => deskWords.value.week.decimalSign === ',';
+
+/** The sign that was chosen; until then the one that a spreadsheet of this phone's country takes. */
+const decimalOfTable = (): DecimalSign =>
+  prefs.value.decimals ?? (writesCommas() ? 'comma' : 'point');
+
 function Naming() {
   const t = deskWords.value.week;
-  const ways = [
-    [false, t.nicknames],
-    [true, t.initials],
-  ] as const;
   return (
-    <fieldset class="naming">
-      <legend>{t.called}</legend>
-      {ways.map(([short, name]) => (
+    <OneOf
+      legend={t.called}
+      values={[
+        [false, t.nicknames],
+        [true, t.initials],
+      ]}
+      value={prefs.value.initials}
+      onChange={(initials) => setPrefs({ initials })}
+    />
+  );
+}
+
+/** Asked only where decimals are written with a comma, and where that was chosen before. */
+function Decimals() {
+  const t = deskWords.value.week;
+  if (!writesCommas() && prefs.value.decimals === undefined) return null;
+  return (
+    <OneOf
+      legend={t.decimals}
+      values={[
+        ['comma', t.decimalComma],
+        ['point', t.decimalPoint],
+      ]}
+      value={decimalOfTable()}
+      onChange={(decimals) => setPrefs({ decimals })}
+    />
+  );
+}
+
+function OneOf<Value extends string | boolean>({
+  legend,
+  values,
+  value,
+  onChange,
+}: {
+  legend: string;
+  values: readonly (readonly [value: Value, name: string])[];
+  value: Value;
+  onChange: (value: Value) => void;
+}) {
+  const group = useId();
+  return (
+    <fieldset class="one-of">
+      <legend>{legend}</legend>
+      {values.map(([each, name]) => (
         <label key={name}>
           <input
             type="radio"
-            name="naming"
-            checked={prefs.value.initials === short}
-            onChange={() => setPrefs({ initials: short })}
+            name={group}
+            checked={value === each}
+            onChange={() => onChange(each)}
           />
           {name}
         </label>

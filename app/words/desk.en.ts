@@ -1,6 +1,6 @@
 import { at, formats } from './format.ts';
 
-const { number, one, span, count } = formats('en');
+const { number, one, span, count, decimalSign } = formats('en');
 
 /** What screens away from the court say: settings, the squad, the week. */
 export const desk = {
@@ -10,8 +10,7 @@ export const desk = {
     drills: 'Write a drill of your own',
     looks: 'On this phone',
     language: 'Language',
-    /** Each called as it calls itself, so that whoever reads no other finds it. */
-    languages: { phone: 'as the phone has it', en: 'English', fr: 'Français', es: 'Español' },
+    languageOfPhone: 'as the phone has it',
     theme: 'Light or dark',
     themes: { phone: 'as the phone has it', light: 'light, for the sun', dark: 'dark' },
     initials: 'Initials in place of nicknames in everything that leaves this phone',
@@ -104,9 +103,24 @@ export const desk = {
       'They can no longer be read. Hand them over to somebody who may mend them, or take a backup in; after that they can be removed.',
     handDamaged: 'Hand the damaged records over',
     removeDamaged: 'Remove them from this phone',
-    forgetSure: 'Remove them now?',
+    removeHanded: (records: number) =>
+      `Remove ${count(records, 'record that was', 'records that were')} handed over`,
+    removeSure: 'Remove them now?',
+    notHanded: (records: number) =>
+      `Nothing was handed over: ${count(records, 'record is', 'records are')} gone for good then.`,
+    damagedSince: (records: number) =>
+      `${count(records, 'record was', 'records were')} found since, or changed: not handed over, and not removed.`,
+    removed: (records: number) => `${count(records, 'record', 'records')} removed.`,
+    stayed: (records: number) =>
+      `${count(records, 'record has', 'records have')} changed since and stayed: hand over again what is damaged.`,
+    notRemoved: 'The phone did not let them be removed. Try again.',
     about: 'This app',
     version: (version: string) => `Rally Ledger ${version}`,
+  },
+  nowhere: {
+    title: 'Nothing is here',
+    means:
+      'This address leads to nothing in this version of the app. Your counts are where they were.',
   },
   squad: {
     title: 'Squad',
@@ -148,6 +162,11 @@ export const desk = {
     addedMany: (players: number) => `${count(players, 'player was', 'players were')} added.`,
     fileTooLarge: 'That file is too large for a list of names. Nothing was taken.',
     fileUnread: 'The phone could not read that file. Nothing was taken.',
+    guessed:
+      'The file does not say how its letters are written. Read as an older spreadsheet writes them, these are the names:',
+    rightLetters: 'Take these names as they are',
+    noLetters: 'The letters are wrong',
+    wrongLetters: 'Nothing was taken. Save the file as UTF-8, or paste the list above.',
     nothingTaken: 'Nothing was taken. Put these right and try again:',
     row: (row: number) => `Row ${number.format(row)}:`,
     rosterFaults: {
@@ -224,6 +243,10 @@ export const desk = {
     called: 'Players are called by',
     nicknames: 'Nicknames',
     initials: 'Initials',
+    decimalSign,
+    decimals: 'Numbers are written',
+    decimalComma: 'with a comma, 1,5, and semicolons between the columns',
+    decimalPoint: 'with a point, 1.5, and commas between the columns',
     handOver: 'Hand over the week as a table (CSV)',
     print: 'Print this week',
     shared: 'Handed over.',

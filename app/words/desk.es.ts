@@ -1,7 +1,7 @@
 import type { DeskWords } from './desk-words.ts';
 import { at, formats } from './format.ts';
 
-const { number, one, span, count } = formats('es');
+const { number, one, span, count, decimalSign } = formats('es');
 
 /** What screens away from the court say: settings, the squad, the week. */
 export const desk: DeskWords = {
@@ -11,7 +11,7 @@ export const desk: DeskWords = {
     drills: 'Escribir un ejercicio propio',
     looks: 'En este teléfono',
     language: 'Idioma',
-    languages: { phone: 'como el teléfono', en: 'English', fr: 'Français', es: 'Español' },
+    languageOfPhone: 'como el teléfono',
     theme: 'Claro u oscuro',
     themes: { phone: 'como el teléfono', light: 'claro, para el sol', dark: 'oscuro' },
     initials: 'Iniciales en vez de apodos en todo lo que sale de este teléfono',
@@ -107,9 +107,24 @@ export const desk: DeskWords = {
       'Ya no se pueden leer. Entregarlas a alguien que quizá las repare, o incorporar una copia de seguridad; después se pueden quitar.',
     handDamaged: 'Entregar las entradas dañadas',
     removeDamaged: 'Quitarlas de este teléfono',
-    forgetSure: '¿Quitarlas ya?',
+    removeHanded: (records) =>
+      `Quitar ${count(records, 'entrada entregada', 'entradas entregadas')}`,
+    removeSure: '¿Quitarlas ya?',
+    notHanded: (records) =>
+      `No se entregó nada: ${count(records, 'entrada se pierde', 'entradas se pierden')} para siempre.`,
+    damagedSince: (records) =>
+      `${count(records, 'entrada encontrada o cambiada', 'entradas encontradas o cambiadas')} desde entonces: ni entregada ni quitada.`,
+    removed: (records) => `${count(records, 'entrada quitada', 'entradas quitadas')}.`,
+    stayed: (records) =>
+      `${count(records, 'entrada cambió', 'entradas cambiaron')} desde entonces y no se quitó nada de eso: entregar otra vez lo dañado.`,
+    notRemoved: 'El teléfono no dejó quitarlas. Se puede probar otra vez.',
     about: 'Esta app',
     version: (version) => `Rally Ledger ${version}`,
+  },
+  nowhere: {
+    title: 'Aquí no hay nada',
+    means:
+      'Esta dirección no lleva a nada en esta versión de la app. El recuento sigue donde estaba.',
   },
   squad: {
     title: 'Grupo',
@@ -152,6 +167,11 @@ export const desk: DeskWords = {
     addedMany: (players) => `${count(players, 'jugador añadido', 'jugadores añadidos')}.`,
     fileTooLarge: 'Ese archivo es demasiado grande para una lista de nombres. No se añadió nada.',
     fileUnread: 'El teléfono no pudo leer ese archivo. No se añadió nada.',
+    guessed:
+      'El archivo no dice cómo están escritas sus letras. Leídos como los escribe una hoja de cálculo antigua, estos son los nombres:',
+    rightLetters: 'Tomar estos nombres tal cual',
+    noLetters: 'Las letras no son correctas',
+    wrongLetters: 'No se tomó nada. Guardar el archivo como UTF-8, o pegar la lista arriba.',
     nothingTaken: 'No se añadió nada. Corregir esto y probar otra vez:',
     row: (row) => `Fila ${number.format(row)}:`,
     rosterFaults: {
@@ -226,6 +246,10 @@ export const desk: DeskWords = {
     called: 'Los jugadores aparecen con',
     nicknames: 'Apodos',
     initials: 'Iniciales',
+    decimalSign,
+    decimals: 'Los números se escriben',
+    decimalComma: 'con coma, 1,5, y punto y coma entre las columnas',
+    decimalPoint: 'con punto, 1.5, y comas entre las columnas',
     handOver: 'Entregar la semana como tabla (CSV)',
     print: 'Imprimir esta semana',
     shared: 'Entregada.',

@@ -1,7 +1,7 @@
 import type { DeskWords } from './desk-words.ts';
 import { at, formats } from './format.ts';
 
-const { number, one, span, count } = formats('fr');
+const { number, one, span, count, decimalSign } = formats('fr');
 
 /** What screens away from the court say: settings, the squad, the week. */
 export const desk: DeskWords = {
@@ -11,7 +11,7 @@ export const desk: DeskWords = {
     drills: 'Écrire un exercice à soi',
     looks: 'Sur ce téléphone',
     language: 'Langue',
-    languages: { phone: 'comme le téléphone', en: 'English', fr: 'Français', es: 'Español' },
+    languageOfPhone: 'comme le téléphone',
     theme: 'Clair ou sombre',
     themes: { phone: 'comme le téléphone', light: 'clair, pour le soleil', dark: 'sombre' },
     initials: 'Des initiales au lieu des surnoms dans tout ce qui sort de ce téléphone',
@@ -106,9 +106,24 @@ export const desk: DeskWords = {
       'Ils ne peuvent plus être lus. Transmettez-les à quelqu’un qui saura peut-être les réparer, ou reprenez une sauvegarde ; ensuite, ils peuvent être retirés.',
     handDamaged: 'Transmettre ce qui est abîmé',
     removeDamaged: 'Retirer de ce téléphone',
-    forgetSure: 'Oui, retirer ?',
+    removeHanded: (records) =>
+      `Retirer ${count(records, 'l’enregistrement transmis', 'enregistrements transmis')}`,
+    removeSure: 'Oui, retirer ?',
+    notHanded: (records) =>
+      `Rien n’a été transmis : ${count(records, 'enregistrement sera perdu', 'enregistrements seront perdus')} pour de bon.`,
+    damagedSince: (records) =>
+      `${count(records, 'enregistrement trouvé ou changé', 'enregistrements trouvés ou changés')} depuis : ni transmis, ni retiré.`,
+    removed: (records) => `${count(records, 'enregistrement retiré', 'enregistrements retirés')}.`,
+    stayed: (records) =>
+      `${count(records, 'enregistrement a changé', 'enregistrements ont changé')} depuis, et rien n’en a été retiré : transmettre à nouveau ce qui est abîmé.`,
+    notRemoved: 'Le téléphone ne les a pas laissé retirer. Réessayer.',
     about: 'Cette appli',
     version: (version) => `Rally Ledger ${version}`,
+  },
+  nowhere: {
+    title: 'Il n’y a rien ici',
+    means:
+      'Cette adresse ne mène à rien dans cette version de l’appli. Vos comptes sont là où ils étaient.',
   },
   squad: {
     title: 'Groupe',
@@ -151,6 +166,12 @@ export const desk: DeskWords = {
     addedMany: (players) => `${count(players, 'joueur ajouté', 'joueurs ajoutés')}.`,
     fileTooLarge: 'Ce fichier est trop gros pour une liste de noms. Rien n’a été pris.',
     fileUnread: 'Le téléphone n’a pas pu lire ce fichier. Rien n’a été pris.',
+    guessed:
+      'Le fichier ne dit pas comment ses lettres sont écrites. Lus comme un ancien tableur les écrit, voici les noms :',
+    rightLetters: 'Prendre ces noms tels quels',
+    noLetters: 'Les lettres sont fausses',
+    wrongLetters:
+      'Rien n’a été pris. Enregistrer le fichier en UTF-8, ou coller la liste ci-dessus.',
     nothingTaken: 'Rien n’a été pris. Corriger ceci et réessayer :',
     row: (row) => `Ligne ${number.format(row)} :`,
     rosterFaults: {
@@ -225,6 +246,10 @@ export const desk: DeskWords = {
     called: 'Les joueurs y figurent par',
     nicknames: 'Surnoms',
     initials: 'Initiales',
+    decimalSign,
+    decimals: 'Les nombres s’écrivent',
+    decimalComma: 'avec une virgule, 1,5, et des points-virgules entre les colonnes',
+    decimalPoint: 'avec un point, 1.5, et des virgules entre les colonnes',
     handOver: 'Transmettre la semaine en tableau (CSV)',
     print: 'Imprimer cette semaine',
     shared: 'Transmis.',

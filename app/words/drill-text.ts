@@ -16,3 +16,9 @@ export function drillName(terms: Pick<Terms, 'drill' | 'name'>): string {
   const starter: Record<string, Setup> = words.value.drills;
   return terms.name ?? starter[terms.drill]?.name ?? terms.drill;
 }
+
+/** Both roles with their names in one line; undefined where the coach gave none. */
+export function rolesLine({ roles }: Pick<DrillText, 'roles'>): string | undefined {
+  if (roles.every((role) => role.trim() === '')) return undefined;
+  return roles.map((role, number) => words.value.drill.role(number, role)).join(' · ');
+}

@@ -98,6 +98,7 @@ export const en = {
     noSquad: 'Add the players of your squad first: nicknames are enough.',
     addPlayers: 'Add players',
     tryDemo: 'Look around with an invented squad',
+    takeIn: 'Take in a backup',
     here: 'Who is here',
     hereNext: 'Tap everyone who is here.',
     allHere: 'Everyone is here',
@@ -328,7 +329,7 @@ export const en = {
     cue: 'Cue',
     setup: 'Set out',
     inSet: 'In one set',
-    role: (role: number, name: string) => `${role + 1} ${name}`,
+    role: (role: number, name: string) => `${role + 1} ${name}`.trim(),
     strokes: {
       groundstroke: (n: number) => count(n, 'groundstroke', 'groundstrokes'),
       volley: (n: number) => count(n, 'volley', 'volleys'),
@@ -463,6 +464,7 @@ export const en = {
     },
     faults: {
       empty: 'Give the drill a name.',
+      taken: 'Another drill has this name already: add something that tells them apart.',
       long: (letters: number) => `Too long: up to ${number.format(letters)} letters fit.`,
       number: 'Give metres as a number, such as 1.5.',
       off: 'That is too far off the court: up to 3.3 m outside its lines are drawn.',

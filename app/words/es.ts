@@ -1,5 +1,9 @@
+import { desk } from './desk.es.ts';
 import { drills } from './drills.es.ts';
+import { figures } from './figures.es.ts';
 import { at, formats } from './format.ts';
+import type { Language } from './languages.ts';
+import { planning } from './planning.es.ts';
 import type { Words } from './words.ts';
 
 /*
@@ -110,6 +114,7 @@ export const es: Words = {
     noSquad: 'Primero hay que añadir a los jugadores del grupo: basta con un apodo.',
     addPlayers: 'Añadir jugadores',
     tryDemo: 'Explorar con un grupo inventado',
+    takeIn: 'Incorporar una copia de seguridad',
     here: 'Quién está',
     hereNext: 'Tocar a todos los que están.',
     allHere: 'Están todos',
@@ -345,7 +350,7 @@ export const es: Words = {
     cue: 'Consigna',
     setup: 'Colocar',
     inSet: 'En una serie',
-    role: (role, name) => `${role + 1} ${name}`,
+    role: (role, name) => `${role + 1} ${name}`.trim(),
     strokes: {
       groundstroke: (n) => count(n, 'golpe de fondo', 'golpes de fondo'),
       volley: (n) => count(n, 'volea', 'voleas'),
@@ -480,6 +485,7 @@ export const es: Words = {
     },
     faults: {
       empty: 'El ejercicio necesita un nombre.',
+      taken: 'Otro ejercicio ya se llama así: añadir algo que los distinga.',
       long: (letters) => `Demasiado largo: caben hasta ${number.format(letters)} letras.`,
       number: 'Dar los metros en cifras, por ejemplo 1,5.',
       off: 'Demasiado lejos de la cancha: se dibuja hasta 3,3 m por fuera de sus líneas.',
@@ -572,3 +578,5 @@ export const es: Words = {
     open: 'Ayuda',
   },
 };
+
+export const language: Language = { words: es, figures, planning, desk };

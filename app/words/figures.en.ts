@@ -5,7 +5,6 @@ import { at, formats } from './format.ts';
 const { isOne, one, number, tenths, hundredths, percent, shortDay, count } = formats('en');
 
 const rate = (n: number) => (n < 10 ? hundredths : tenths).format(n);
-const times = (n: number) => (Number.isFinite(n) ? hundredths.format(n) : 'no known number of');
 
 /** What a figure means, what it is made from and how it is computed: a sentence each. */
 export interface Explanation {
@@ -88,8 +87,13 @@ export const figures = {
     changeNote: (weeks: number) =>
       `The last ${count(weeks, 'week', 'weeks')} beside the ${number.format(weeks)} before, at the same drills and sizes.`,
     changeIs: (ratio: number, low: number, high: number) =>
-      `${times(ratio)} times the sets (${times(low)} to ${times(high)})`,
-    changeWords: { more: 'more than before', fewer: 'fewer than before', open: 'no clear change' },
+      `${hundredths.format(ratio)} times the sets (${hundredths.format(low)} to ${hundredths.format(high)})`,
+    changeWords: {
+      more: 'more than before',
+      fewer: 'fewer than before',
+      open: 'no clear change',
+      'too-little': 'too few sets to compare',
+    },
     noChange: 'Nothing to compare: one of the two spans has no round, or no set, of the same work.',
     trends: 'Over the practices',
     trendsNote: 'All practices, each a dot. The word says what the dots allow to say.',
@@ -249,7 +253,7 @@ export const figures = {
     change: {
       title: 'Compared with before',
       means:
-        'How many times the sets of the weeks before were made in the same time, with a range that holds it 19 times in 20; 1 is no change.',
+        'How many times the sets of the weeks before were made in the same time, with a range that holds it 19 times in 20; 1 is no change, and no number is given where the range would reach to more than four times its start.',
       from: 'It is made from the player’s sets and live clock in both spans.',
       how: 'The ratio of the two rates with its exact interval (Clopper and Pearson), a minute counting by what the whole squad makes of it at the same drill and size, so that an easier block is no progress.',
     },

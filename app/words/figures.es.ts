@@ -6,8 +6,6 @@ import { at, formats } from './format.ts';
 const { one, number, tenths, hundredths, percent, shortDay, isOne, count } = formats('es');
 
 const rate = (n: number) => (n < 10 ? hundredths : tenths).format(n);
-const times = (n: number) =>
-  Number.isFinite(n) ? hundredths.format(n) : 'un número desconocido de';
 
 export const figures: FigureWords = {
   number: (n) => number.format(n),
@@ -83,8 +81,13 @@ export const figures: FigureWords = {
         ? 'La última semana junto a la anterior, en los mismos ejercicios y tamaños.'
         : `Las últimas ${number.format(weeks)} semanas junto a las ${number.format(weeks)} anteriores, en los mismos ejercicios y tamaños.`,
     changeIs: (ratio, low, high) =>
-      `${times(ratio)} veces las series (de ${times(low)} a ${times(high)} veces)`,
-    changeWords: { more: 'más que antes', fewer: 'menos que antes', open: 'sin cambio claro' },
+      `${hundredths.format(ratio)} veces las series (de ${hundredths.format(low)} a ${hundredths.format(high)} veces)`,
+    changeWords: {
+      more: 'más que antes',
+      fewer: 'menos que antes',
+      open: 'sin cambio claro',
+      'too-little': 'muy pocas series para comparar',
+    },
     noChange:
       'Nada que comparar: uno de los dos periodos no tiene ninguna ronda, o ninguna serie, del mismo trabajo.',
     trends: 'A lo largo de los entrenamientos',
@@ -245,7 +248,7 @@ export const figures: FigureWords = {
     change: {
       title: 'Comparado con antes',
       means:
-        'Cuántas veces se hicieron las series de las semanas anteriores en el mismo tiempo, con un intervalo que lo contiene 19 de cada 20 veces; 1 es ningún cambio.',
+        'Cuántas veces se hicieron las series de las semanas anteriores en el mismo tiempo, con un intervalo que lo contiene 19 de cada 20 veces; 1 es ningún cambio, y no se da ningún número cuando el margen llegaría a más de cuatro veces su comienzo.',
       from: 'Sale de las series y el tiempo en juego del jugador en los dos periodos.',
       how: 'La razón de los dos ritmos con su intervalo exacto (Clopper y Pearson); un minuto cuenta según lo que hace en él todo el grupo con el mismo ejercicio y tamaño, para que un bloque más fácil no parezca un progreso.',
     },

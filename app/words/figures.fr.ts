@@ -6,7 +6,6 @@ import { at, formats } from './format.ts';
 const { one, number, tenths, hundredths, percent, shortDay, isOne, count } = formats('fr');
 
 const rate = (n: number) => (n < 10 ? hundredths : tenths).format(n);
-const times = (n: number) => (Number.isFinite(n) ? hundredths.format(n) : 'on ne sait combien de');
 
 export const figures: FigureWords = {
   number: (n) => number.format(n),
@@ -81,11 +80,12 @@ export const figures: FigureWords = {
         ? 'La dernière semaine, à côté de celle d’avant, aux mêmes exercices et mêmes tailles.'
         : `Les ${number.format(weeks)} dernières semaines, à côté des ${number.format(weeks)} d’avant, aux mêmes exercices et mêmes tailles.`,
     changeIs: (ratio, low, high) =>
-      `${times(ratio)} fois les séries (${times(low)} à ${times(high)})`,
+      `${hundredths.format(ratio)} fois les séries (${hundredths.format(low)} à ${hundredths.format(high)})`,
     changeWords: {
       more: 'plus qu’avant',
       fewer: 'moins qu’avant',
       open: 'pas de changement clair',
+      'too-little': 'trop peu de séries pour comparer',
     },
     noChange:
       'Rien à comparer : l’une des deux périodes n’a pas de passage, ou pas de série, du même travail.',
@@ -248,7 +248,7 @@ export const figures: FigureWords = {
     change: {
       title: 'Comparé à avant',
       means:
-        'Par combien les séries des semaines d’avant ont été multipliées dans le même temps, avec une fourchette juste 19 fois sur 20 ; 1 veut dire sans changement.',
+        'Par combien les séries des semaines d’avant ont été multipliées dans le même temps, avec une fourchette juste 19 fois sur 20 ; 1 veut dire sans changement, et aucun nombre n’est donné quand la fourchette irait à plus de quatre fois son début.',
       from: 'Il vient des séries et du chrono du joueur dans les deux périodes.',
       how: 'Le rapport des deux rythmes avec son intervalle exact (Clopper et Pearson), une minute comptant selon ce qu’en fait tout le groupe au même exercice et à la même taille : un bloc plus facile n’est pas un progrès.',
     },

@@ -1,5 +1,11 @@
-/** What a language's numbers, dates, plurals and lists look like; every file of words has its own. */
-export function formats(language: string) {
+import { localeOf } from './locale.ts';
+
+/**
+ * What a language's numbers, dates, plurals and lists look like, in the country that the phone had
+ * as the app was opened; every file of words has its own.
+ */
+export function formats(code: string) {
+  const language = localeOf(code, globalThis.navigator?.languages ?? []);
   const number = new Intl.NumberFormat(language);
   const plural = new Intl.PluralRules(language);
   const isOne = (n: number) => plural.select(n) === 'one';
@@ -10,6 +16,8 @@ export function formats(language: string) {
     /** Up to one place after the point, and up to two. */
     one: new Intl.NumberFormat(language, { maximumFractionDigits: 1 }),
     two: new Intl.NumberFormat(language, { maximumFractionDigits: 2, useGrouping: false }),
+    /** The sign between the whole and the parts. */
+    decimalSign: number.formatToParts(0.5).find(({ type }) => type === 'decimal')?.value,
     /** Exactly one place after the point, and exactly two. */
     tenths: decimals(language, 1),
     hundredths: decimals(language, 2),

@@ -1,5 +1,9 @@
+import { desk } from './desk.fr.ts';
 import { drills } from './drills.fr.ts';
+import { figures } from './figures.fr.ts';
 import { at, formats } from './format.ts';
+import type { Language } from './languages.ts';
+import { planning } from './planning.fr.ts';
 import type { Words } from './words.ts';
 
 /*
@@ -107,6 +111,7 @@ export const fr: Words = {
     noSquad: 'Ajoutez d’abord les joueurs du groupe : des surnoms suffisent.',
     addPlayers: 'Ajouter des joueurs',
     tryDemo: 'Découvrir avec un groupe inventé',
+    takeIn: 'Reprendre une sauvegarde',
     here: 'Qui est là',
     hereNext: 'Toucher le nom de chaque présent.',
     allHere: 'Tout le monde est là',
@@ -346,7 +351,7 @@ export const fr: Words = {
     cue: 'Consigne',
     setup: 'À poser',
     inSet: 'Dans une série',
-    role: (role, name) => `${role + 1} ${name}`,
+    role: (role, name) => `${role + 1} ${name}`.trim(),
     strokes: {
       groundstroke: (n) => count(n, 'coup du fond', 'coups du fond'),
       volley: (n) => count(n, 'volée', 'volées'),
@@ -482,6 +487,7 @@ export const fr: Words = {
     },
     faults: {
       empty: 'Donner un nom à l’exercice.',
+      taken: 'Un autre exercice porte déjà ce nom : ajouter de quoi les distinguer.',
       long: (letters) => `Trop long : ${number.format(letters)} lettres au plus.`,
       number: 'Donner les mètres par un nombre, comme 1,5.',
       off: 'C’est trop loin du court : le dessin va jusqu’à 3,3 m hors des lignes.',
@@ -573,3 +579,5 @@ export const fr: Words = {
     open: 'Aide',
   },
 };
+
+export const language: Language = { words: fr, figures, planning, desk };

@@ -1,45 +1,10 @@
 import { computed, effect, signal } from '@preact/signals';
 import { prefs } from '../device/prefs.ts';
-import type { DeskWords } from './desk-words.ts';
-import { en } from './en.ts';
-import type { FigureWords } from './figure-words.ts';
-import type { PlanningWords } from './planning-words.ts';
-import { type Spoken, spokenOf } from './spoken.ts';
+import type { en } from './en.ts';
+import { english, type Language, languages, type Spoken, spokenOf } from './languages.ts';
 
 /** Every text that comes with the app; a language is one file of this type. */
 export type Words = typeof en;
-
-/** A language as a whole: what screens bring along in English comes with every other language. */
-interface Language {
-  words: Words;
-  figures?: FigureWords;
-  planning?: PlanningWords;
-  desk?: DeskWords;
-}
-
-const english: Language = { words: en };
-
-const languages: Record<Spoken, () => Promise<Language>> = {
-  en: async () => english,
-  fr: async () => {
-    const [{ fr }, { figures }, { planning }, { desk }] = await Promise.all([
-      import('./fr.ts'),
-      import('./figures.fr.ts'),
-      import('./planning.fr.ts'),
-      import('./desk.fr.ts'),
-    ]);
-    return { words: fr, figures, planning, desk };
-  },
-  es: async () => {
-    const [{ es }, { figures }, { planning }, { desk }] = await Promise.all([
-      import('./es.ts'),
-      import('./figures.es.ts'),
-      import('./planning.es.ts'),
-      import('./desk.es.ts'),
-    ]);
-    return { words: es, figures, planning, desk };
-  },
-};
 
 /** What the phone speaks; it may change while the app is open. */
 const ofPhone = signal<Spoken>('en');
@@ -74,7 +39,7 @@ export async function loadWords(): Promise<void> {
 }
 
 async function load(code: Spoken): Promise<void> {
-  const loaded = await languages[code]().catch(() => english);
+  const loaded = await languages[code].load().catch(() => english);
   if (code !== chosen.peek()) return; // Another one was chosen meanwhile.
   language.value = loaded;
   document.documentElement.lang = words.value.language;

@@ -19,7 +19,15 @@ export class CsvError extends Error {
 }
 
 /**
- * Rows as CSV: RFC 4180 with a comma, every record ending in CRLF, fields quoted where they need it.
+ * How a file writes its numbers. `point`: RFC 4180, with commas between the fields. `comma`: for
+ * spreadsheets that take a point for no number, with semicolons between the fields.
+ */
+export type DecimalSign = 'point' | 'comma';
+
+/**
+ * Rows as CSV: RFC 4180 (with semicolons where the decimal sign is the comma), every record ending
+ * in CRLF, fields quoted where they need it. A file with decimal commas tells its semicolons by its
+ * first record: that must be a header.
  *
  * A text that a spreadsheet could take for a formula gets one apostrophe before it, which `fromCsv`
  * takes away again; numbers are what they are and never get one. A row without fields is written
@@ -27,8 +35,13 @@ export class CsvError extends Error {
  *
  * @throws RangeError for a number that is not finite: no spreadsheet has a cell for it.
  */
-export function toCsv(rows: readonly (readonly CsvCell[])[]): string {
-  return rows.map((row) => `${row.map(field).join(',')}\r\n`).join('');
+export function toCsv(
+  rows: readonly (readonly CsvCell[])[],
+  decimal: DecimalSign = 'point',
+): string {
+  const separator = decimal === 'comma' ? ';' : ',';
+  const written = (cell: CsvCell) => field(cell, decimal);
+  return rows.map((row) => `${row.map(written).join(separator)}\r\n`).join('');
 }
 
 /**
@@ -99,11 +112,11 @@ const STARTS_FORMULA = /^(?:\s*[=+\-@\u2212\uFF1D\uFF0B\uFF0D\uFF20]|[\t\r\n\0']
  */
 const NEEDS_QUOTES = /[",;\t\r\n\uFEFF]/;
 
-function field(cell: CsvCell): string {
+function field(cell: CsvCell, decimal: DecimalSign): string {
   if (cell === undefined) return '';
   if (typeof cell === 'number') {
     if (!Number.isFinite(cell)) throw new RangeError(`a cell must be a finite number, not ${cell}`);
-    return String(cell);
+    return decimal === 'comma' ? String(cell).replace('.', ',') : String(cell);
   }
   const text = STARTS_FORMULA.test(cell) ? `'${cell}` : cell;
   return NEEDS_QUOTES.test(text) ? `"${text.replaceAll('"', '""')}"` : text;

@@ -42,6 +42,8 @@ export const TALLY_COLUMNS = [
   'consistency_high',
   /** `tapped`, `called` at the horn, `corrected` afterwards, or `not heard`: then there is no count. */
   'counted_by',
+  /** The drill's own, which stays where its name is changed or the language is another. */
+  'drill_id',
 ] as const;
 export type TallyColumn = (typeof TALLY_COLUMNS)[number];
 
@@ -96,6 +98,7 @@ export function tallyRows(
             quality: undefined,
             ...(heard && estimateCells(stint)),
             counted_by: heard ? (tally.origin ?? 'tapped') : 'not heard',
+            drill_id: terms.drill,
           };
           rows.push(TALLY_COLUMNS.map((column) => row[column]));
         });

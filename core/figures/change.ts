@@ -11,9 +11,20 @@ export interface Change {
   p: number;
 }
 
-/** What an interval that does or does not hold 1 allows to say. */
-export const changeWord = ({ low, high }: Change): 'more' | 'fewer' | 'open' =>
-  low > 1 ? 'more' : high < 1 ? 'fewer' : 'open';
+/**
+ * The widest interval that is shown: its upper limit at most so many times its lower one. Beyond it
+ * (fewer than nineteen sets in each of two equal spans) the ratio may be anything that a coach
+ * would call a change, and a number would say more than is known: too little to compare. Our choice;
+ * common practice, no source.
+ */
+const WIDEST_CHANGE = 4;
+
+/** What an interval that is narrow enough, and does or does not hold 1, allows to say. */
+export function changeWord({ low, high }: Change): 'more' | 'fewer' | 'open' | 'too-little' {
+  // Also where the lower limit is 0, and where there was no set before.
+  if (!(high <= WIDEST_CHANGE * low)) return 'too-little';
+  return low > 1 ? 'more' : high < 1 ? 'fewer' : 'open';
+}
 
 /** Sets a second that the squad makes of each drill at each size, by `countedAs`. */
 export type SquadPace = ReadonlyMap<string, number>;

@@ -6,7 +6,7 @@ import { Plan } from '../round/block.ts';
 import { LONGEST_SECONDS, SHORTEST_SECONDS } from '../round/clock.ts';
 import { Letter, MOST_PAIRS, Pair } from '../round/pair.ts';
 import { countingWays } from '../round/tally.ts';
-import { PlayerFacts, PlayerName } from './squad.ts';
+import { ClearedFacts, PlayerFacts, PlayerName } from './squad.ts';
 import { SquadFacts } from './squad-settings.ts';
 import { STAMP, stampTime } from './stamp.ts';
 import { wishes } from './wishes.ts';
@@ -47,6 +47,7 @@ const standing = {
     name: z.optional(PlayerName),
     level: PlayerFacts.level,
     hand: PlayerFacts.hand,
+    cleared: ClearedFacts,
   }),
   'player-rested': entry('player-rested', { player: Id }),
   'player-returned': entry('player-returned', { player: Id }),

@@ -10,7 +10,7 @@ export const LONGEST_NAME = 40;
 const HIDDEN = /[\p{Bidi_Control}\p{Cc}\p{Cs}\p{Zl}\p{Zp}\u00ad\u200b\u2060-\u206f\ufeff]/u;
 
 /** Something for the eye: not a joiner or a filler alone. U+2800 is an empty Braille cell. */
-const VISIBLE = /[^\p{Default_Ignorable_Code_Point}\s\u2800]/u;
+export const VISIBLE = /[^\p{Default_Ignorable_Code_Point}\s\u2800]/u;
 
 /** A nickname: 1 to 40 characters, shown as text wherever it is shown. */
 export const PlayerName = z.string().check(
@@ -30,6 +30,18 @@ export const PlayerFacts = {
   hand: z.optional(z.enum(hands)),
 };
 
+/** What of a player may be open again once it was given. */
+export const clearable = ['level', 'hand'] as const;
+export type Clearable = (typeof clearable)[number];
+
+/**
+ * The facts that are open from now on. A list of its own, since earlier versions take an empty level
+ * for a damaged entry: they pass over the list and read the rest. A later version may name more.
+ */
+export const ClearedFacts = z.optional(
+  z.array(z.string().check(z.minLength(1), z.maxLength(40))).check(z.maxLength(10)),
+);
+
 export interface Player {
   id: string;
   name: string;
@@ -48,19 +60,25 @@ export function nameFault(name: string, others: Iterable<string> = []): NameFaul
   if (!VISIBLE.test(trimmed)) return 'empty';
   if (trimmed.length > LONGEST_NAME) return 'long';
   if (HIDDEN.test(trimmed)) return 'hidden';
-  const folded = foldName(trimmed);
-  for (const other of others) if (foldName(other) === folded) return 'taken';
+  for (const other of others) if (isSameName(other, trimmed)) return 'taken';
   return undefined;
 }
+
+/** Whether people would take two names for one: whatever their case, and the spaces round them. */
+export const isSameName = (one: string, other: string): boolean =>
+  foldName(one) === foldName(other);
 
 const foldName = (name: string) => name.trim().normalize('NFKC').toLowerCase();
 
 /** The squad in the order in which its players were added. */
 export function foldSquad(entries: Iterable<Entry>): Map<string, Player> {
   const squad = new Map<string, Player>();
-  const change = (id: string, facts: Partial<Player>) => {
+  const change = (id: string, facts: Partial<Player>, cleared: readonly string[] = []) => {
     const player = squad.get(id);
-    if (player) squad.set(id, { ...player, ...facts });
+    if (!player) return;
+    const before = { ...player };
+    for (const fact of clearable) if (cleared.includes(fact)) delete before[fact];
+    squad.set(id, { ...before, ...facts });
   };
   for (const entry of entries) {
     switch (entry.kind) {
@@ -75,7 +93,7 @@ export function foldSquad(entries: Iterable<Entry>): Map<string, Player> {
         }
         break;
       case 'player-changed':
-        change(entry.player, factsOf(entry));
+        change(entry.player, factsOf(entry), entry.cleared);
         break;
       case 'player-rested':
         change(entry.player, { resting: true });

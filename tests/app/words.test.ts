@@ -1,26 +1,24 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { desk as deskEn } from '../../app/words/desk.en.ts';
-import { desk as deskEs } from '../../app/words/desk.es.ts';
-import { desk as deskFr } from '../../app/words/desk.fr.ts';
 import { en } from '../../app/words/en.ts';
-import { es } from '../../app/words/es.ts';
 import { figures as figuresEn } from '../../app/words/figures.en.ts';
-import { figures as figuresEs } from '../../app/words/figures.es.ts';
-import { figures as figuresFr } from '../../app/words/figures.fr.ts';
-import { fr } from '../../app/words/fr.ts';
+import { languages, type Spoken, spoken, spokenOf } from '../../app/words/languages.ts';
+import { localeOf } from '../../app/words/locale.ts';
 import { planning as planningEn } from '../../app/words/planning.en.ts';
-import { planning as planningEs } from '../../app/words/planning.es.ts';
-import { planning as planningFr } from '../../app/words/planning.fr.ts';
-import { spokenOf } from '../../app/words/spoken.ts';
 import { type Roots, readIn, textsOf, unread } from './text-uses.ts';
 
 const english = { words: en, figures: figuresEn, planning: planningEn, desk: deskEn };
-const others = {
-  fr: { words: fr, figures: figuresFr, planning: planningFr, desk: deskFr },
-  es: { words: es, figures: figuresEs, planning: planningEs, desk: deskEs },
-};
 type Whole = typeof english;
+type Other = Exclude<Spoken, 'en'>;
+const others = Object.fromEntries(
+  await Promise.all(
+    spoken
+      .filter((code) => code !== 'en')
+      .map(async (code) => [code, await languages[code].load()] as const),
+  ),
+) as Record<Other, Whole>;
+const fr = others.fr.words;
 
 /** What a language has at a place, and how many arguments it takes. */
 const textAt = (whole: Whole, path: string): unknown =>
@@ -37,7 +35,13 @@ const shapeOf = (whole: Whole): string[] =>
 
 /** A text as it is written; of one that is put together, its code. */
 const written = (text: unknown): string =>
-  typeof text === 'function' ? text.toString().replace(/[ \n]+/g, ' ') : JSON.stringify(text);
+  typeof text === 'function'
+    ? text
+        .toString()
+        .replace(/[ \n]+/g, ' ')
+        // What the test's own compiler calls an import.
+        .replace(/__vite_ssr_import_\d+__/g, 'file')
+    : JSON.stringify(text);
 
 /** Formats: the words come from Intl, from other texts, or there are none. */
 const FORMATS = [
@@ -69,15 +73,10 @@ const FORMATS = [
 ];
 
 /** Names that are the same everywhere. */
-const NAMES = [
-  'desk.settings.android',
-  'desk.settings.languages.en',
-  'desk.settings.languages.fr',
-  'desk.settings.languages.es',
-];
+const NAMES = ['desk.settings.android'];
 
 /** Words that two languages share. */
-const SHARED: Record<keyof typeof others, string[]> = {
+const SHARED: Record<Other, string[]> = {
   fr: [
     'figures.explanations.minutes.title',
     'planning.coverage.strokes.lob',
@@ -111,7 +110,7 @@ for (const [language, whole] of Object.entries(others)) {
       const same = textsOf(english)
         .filter((path) => !drills.includes(path))
         .filter((path) => written(textAt(whole, path)) === written(textAt(english, path)));
-      const allowed = [...FORMATS, ...NAMES, ...SHARED[language as keyof typeof others]];
+      const allowed = [...FORMATS, ...NAMES, ...SHARED[language as Other]];
       expect(same.sort()).toEqual(allowed.sort());
     });
   });
@@ -164,6 +163,42 @@ describe('the language of the phone', () => {
   });
 });
 
+describe('dates, numbers and lists', () => {
+  test('are British where the phone says English and no country, or speaks something else', () => {
+    for (const phone of [['en'], [], ['de-DE'], ['not a tag']]) {
+      expect(localeOf('en', phone)).toBe('en-GB');
+    }
+  });
+
+  test('follow the country that the phone has beside the language', () => {
+    expect(localeOf('en', ['en-US', 'en'])).toBe('en-US');
+    expect(localeOf('en', ['fr-CA', 'en-AU'])).toBe('en-AU');
+    expect(localeOf('fr', ['fr-CH', 'fr'])).toBe('fr-CH');
+    expect(localeOf('es', ['en-US', 'es-Latn-MX-u-ca-buddhist'])).toBe('es-MX');
+  });
+
+  test('are those of the language alone where the phone has no country beside it', () => {
+    expect(localeOf('fr', ['fr', 'en-CA'])).toBe('fr');
+    expect(localeOf('es', ['de-CH'])).toBe('es');
+  });
+});
+
+test('the languages of the app stand in one place of its code', () => {
+  const code = (dir: string) =>
+    readdirSync(new URL(dir, import.meta.url), { recursive: true, encoding: 'utf8' })
+      .filter((path) => /\.tsx?$/.test(path))
+      .map((path) => [path, readFileSync(new URL(dir + path, import.meta.url), 'utf8')] as const);
+  const listing = [...code('../../app/'), ...code('../../core/'), ...code('../../sw/')]
+    .filter(([, source]) => {
+      const named = spoken.filter((each) =>
+        new RegExp(`['"]${each}['"]|^\\s*${each}:|\\.${each}\\.ts`, 'm').test(source),
+      );
+      return named.length > 1;
+    })
+    .map(([path]) => path);
+  expect(listing).toEqual(['words/languages.ts']);
+});
+
 describe('every text', () => {
   const roots: Roots = {
     words: en,
@@ -172,8 +207,9 @@ describe('every text', () => {
     deskWords: deskEn,
   };
   const app = new URL('../../app/', import.meta.url);
+  const texts = new RegExp(`^words/(.*\\.)?(${spoken.join('|')})\\.ts$`);
   const sources = readdirSync(app, { recursive: true, encoding: 'utf8' })
-    .filter((path) => /\.tsx?$/.test(path) && !/^words\/(.*\.)?(en|fr|es)\.ts$/.test(path))
+    .filter((path) => /\.tsx?$/.test(path) && !texts.test(path))
     .map((path) => readFileSync(new URL(path, app), 'utf8'));
 
   test.each(Object.keys(roots))('of %s is read somewhere in the app', (root) => {

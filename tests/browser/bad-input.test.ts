@@ -55,11 +55,11 @@ test('a list with a ragged row is refused with its row, and nothing of it is tak
 test('a file in an encoding that cannot be read is refused with a sentence', async ({ page }) => {
   const coach = new Coach(page);
   await coach.visit('squad');
-  // Latin-1, where é is a byte that UTF-8 does not have alone.
   await page.locator('input[type=file]').setInputFiles({
     name: 'squad.csv',
     mimeType: 'text/csv',
-    buffer: Buffer.from('name\nRen\u00e9', 'latin1'),
+    // No byte order mark says so.
+    buffer: Buffer.from('name\nRen\u00e9', 'utf16le'),
   });
   await expect(page.getByRole('alert')).toContainText('Save the file as UTF-8');
 });

@@ -189,3 +189,22 @@ test('carries out what the key-value library writes through it, and tells when i
   });
   expect(seen).toEqual({ kept: 2, names: ['first-name', 'first-name'] });
 });
+
+test('does the work of idb-keyval’s own calls, and each ends once its transaction has completed', async ({
+  page,
+}) => {
+  const told = await page.evaluate(async () => {
+    const use = workbench.durableStore('calls');
+    const seen: unknown[] = [];
+    await workbench.set('one', { name: 'first' }, use);
+    await workbench.set('one', { name: 'last' }, use);
+    seen.push(await workbench.get('one', use));
+    await workbench.del('one', use);
+    seen.push(await workbench.get('one', use));
+    await workbench.set('two', 2, use);
+    await workbench.clear(use);
+    seen.push(await workbench.get('two', use));
+    return seen;
+  });
+  expect(told).toEqual([{ name: 'last' }, undefined, undefined]);
+});

@@ -131,7 +131,7 @@ test('mutated lists of names: none escapes, and each refusal names its row', asy
         for (const file of files) {
           const bytes = Uint8Array.from(atob(file), (letter) => letter.charCodeAt(0));
           try {
-            const reading = workbench.readRoster(workbench.decodeText(bytes), ['Suki']);
+            const reading = workbench.readRoster(workbench.decodeText(bytes)?.text, ['Suki']);
             if ('players' in reading) {
               told.taken += 1;
               const names = reading.players.map(({ name }) => name);

@@ -219,3 +219,41 @@ test('a pack that is damaged is put aside as it lies when its practice is packed
   const opened = await page.evaluate(() => new workbench.Store('rally-ledger').open());
   expect(opened.damaged.map(({ key }) => key)).toEqual(['h/c/past/0']);
 });
+
+test('removing takes the damaged records that lie as they were handed over, and no other', async ({
+  page,
+}) => {
+  const told = await page.evaluate(async () => {
+    const store = new workbench.Store('rally-ledger');
+    const use = workbench.durableStore('rally-ledger');
+    const put = (key: string, record: unknown) => workbench.set(key, record, use);
+    await put('s/same', { half: 'a record' });
+    await put('s/changed', { half: 'a record' });
+    await put('s/gone', 7);
+    await put('c/pack', { entries: [1, 2] });
+    await put('c/repacked', { entries: [1, 2] });
+    const handed = [
+      ...(await store.open()).damaged,
+      { key: 'c/pack', path: 'entries.0', record: { entries: [1, 2] } },
+      { key: 'c/repacked', path: 'entries.0', record: { entries: [1, 2] } },
+    ];
+    await put('s/changed', { half: 'another record' });
+    await workbench.del('s/gone', use);
+    await put('c/repacked', { entries: [1, 2, 3] });
+    await put('s/found-since', null);
+    return { others: await store.removeDamaged(handed), handed: handed.map(({ key }) => key) };
+  });
+  expect(told.handed).toEqual(['s/changed', 's/gone', 's/same', 'c/pack', 'c/repacked']);
+  expect(told.others.map(({ key, record }) => [key, record])).toEqual([
+    ['s/changed', { half: 'another record' }],
+    ['c/repacked', { entries: [1, 2, 3] }],
+  ]);
+  expect(new Map<string, unknown>(await recordsOn(page))).toEqual(
+    new Map<string, unknown>([
+      ['c/pack', { entries: [] }],
+      ['c/repacked', { entries: [1, 2, 3] }],
+      ['s/changed', { half: 'another record' }],
+      ['s/found-since', null],
+    ]),
+  );
+});

@@ -3,7 +3,7 @@
  * on the bench: the fuzz and the tests of the store run in a browser, as the parts do.
  */
 
-import { get, update } from 'idb-keyval';
+import { clear, del, get, set, update } from 'idb-keyval';
 import { makeBackup, practiceFile } from '../../app/device/backup-file.ts';
 import { durableStore, OBJECT_STORE } from '../../app/device/durable-store.ts';
 import { readBackup } from '../../app/device/read-backup.ts';
@@ -12,7 +12,9 @@ import { decodeText } from '../../app/device/text.ts';
 import { readRoster } from '../../core/exchange/roster.ts';
 
 const workbench = {
+  clear,
   decodeText,
+  del,
   durableStore,
   get,
   makeBackup,
@@ -20,6 +22,7 @@ const workbench = {
   practiceFile,
   readBackup,
   readRoster,
+  set,
   Store,
   update,
 };

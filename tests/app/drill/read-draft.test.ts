@@ -36,6 +36,14 @@ describe('the faults of a draft', () => {
     }
   });
 
+  test('tell of a name that another drill has, whatever its case and the spaces round it', () => {
+    const read = (name: string) => readDraft({ ...named, name }, 'own', ['Mini rally', 'ÉCHANGE']);
+    for (const name of ['Mini rally', ' mini RALLY ', 'Échange', 'E\u0301change']) {
+      expect(read(name)).toEqual({ faults: [{ field: 'name', reason: 'taken' }] });
+    }
+    expect(read('Mini rally 2')).toHaveProperty('drill');
+  });
+
   test('tell of words that are too long, and how long they may be', () => {
     const draft: Draft = {
       ...named,

@@ -44,6 +44,12 @@ describe('toCsv', () => {
     expect(toCsv([[-5, 0.25, 1e21, -0, '-5', '5']])).toBe("-5,0.25,1e+21,0,'-5,5\r\n");
   });
 
+  test('a decimal comma goes with semicolons, in numbers only and never guarded', () => {
+    expect(toCsv([['a', 'b;c', '1.5', 1.5, -0.25, 1.5e21, 3, undefined]], 'comma')).toBe(
+      'a;"b;c";1.5;1,5;-0,25;1,5e+21;3;\r\n',
+    );
+  });
+
   test.each([Number.NaN, Infinity, -Infinity])('%s has no cell', (cell) => {
     expect(() => toCsv([[cell]])).toThrow(RangeError);
   });
@@ -145,6 +151,16 @@ describe('there and back', () => {
         expect(fromCsv(toCsv(rows))).toEqual(rows);
       }),
       { numRuns: 2000 },
+    );
+  });
+
+  test('any texts under a header come back from a file with decimal commas', () => {
+    fc.assert(
+      fc.property(anyRows, (rows) => {
+        const table = [['name', 'note'], ...rows];
+        expect(fromCsv(toCsv(table, 'comma'))).toEqual(table);
+      }),
+      { numRuns: 1000 },
     );
   });
 

@@ -1,3 +1,5 @@
+import fc from 'fast-check';
+import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
 import { fromCsv, toCsv } from '../../../core/exchange/csv.ts';
 import { TALLY_COLUMNS, type TallyColumn, tallyRows } from '../../../core/exchange/tallies.ts';
@@ -20,7 +22,20 @@ const table = (...summaries: Summary[]) => {
   );
 };
 
+/** The columns of the version before the drill's id came, in their order. */
+const EARLIER = [
+  ...['date', 'practice', 'round', 'drill', 'family', 'counting_rule', 'set_size', 'player'],
+  ...['partners', 'role', 'sets', 'touches_counted', 'live_seconds', 'sets_per_minute'],
+  ...['late_marks', 'doubtful_marks', 'quality', 'touches_estimated', 'touches_low'],
+  ...['touches_high', 'consistency', 'consistency_low', 'consistency_high'],
+  'counted_by',
+];
+
 describe('the table of tallies', () => {
+  test('keeps the place of every earlier column, and has the drill’s id after them', () => {
+    expect(TALLY_COLUMNS).toEqual([...EARLIER, 'drill_id']);
+  });
+
   test('of no practices is its header', () => {
     expect(tallyRows([], naming)).toEqual([[...TALLY_COLUMNS]]);
   });
@@ -55,6 +70,7 @@ describe('the table of tallies', () => {
       consistency_low: undefined,
       consistency_high: undefined,
       counted_by: 'tapped',
+      drill_id: 'rally',
     });
     expect(otto).toMatchObject({ player: 'OTTO', partners: 'LIN', role: 2, touches_counted: 6 });
   });
@@ -176,4 +192,54 @@ describe('the table of tallies', () => {
     );
     expect(fromCsv(toCsv(rows))).toEqual(rows.map((row) => row.map((cell) => String(cell ?? ''))));
   });
+
+  /** Names as hostile as a spreadsheet can be sent. */
+  const name = fc.string({
+    unit: fc.constantFrom(...'a;,"\'=+-@.1\t\r\n \u2212é', '\r\n', '1,5', '1.5'),
+    minLength: 1,
+    maxLength: 8,
+  });
+  const forms = [
+    ['point', ',', (cell: string) => Number(cell)],
+    ['comma', ';', (cell: string) => Number(cell.replace(',', '.'))],
+  ] as const;
+
+  test.each(forms)(
+    'with a decimal %s is read by another reader (papaparse), which finds the separator by itself, with the same values',
+    (decimal, separator, numberOf) => {
+      fc.assert(
+        fc.property(
+          fc.tuple(name, name, name),
+          fc.tuple(fc.nat(40), fc.integer({ min: 1, max: 3000 })),
+          ([one, two, drill], [sets, tenths]) => {
+            const round = estimatedRound(
+              roundWith(0, termsWith(), [[['a', 'b'], sets]], tenths / 10),
+              estimateWith(156.13, 5, { success: { consistency: 0.9375, consistencySd: 0.0365 } }),
+            );
+            const rows = tallyRows([practiceWith('2026-03-02', [round])], {
+              player: (id) => (id === 'a' ? one : two),
+              drill: () => drill,
+            });
+            const { data, errors, meta } = Papa.parse<string[]>(toCsv(rows, decimal), {
+              newline: '\r\n',
+              skipEmptyLines: true,
+            });
+            expect(errors).toEqual([]);
+            expect(meta.delimiter).toBe(separator);
+            expect(data.length).toBe(rows.length);
+            data.forEach((cells, row) => {
+              expect(cells.length).toBe(TALLY_COLUMNS.length);
+              cells.forEach((cell, column) => {
+                const value = rows[row]?.[column];
+                if (typeof value === 'number') expect(numberOf(cell)).toBe(value);
+                // An apostrophe keeps a spreadsheet from taking the text for a formula.
+                else expect([value ?? '', `'${value}`]).toContain(cell);
+              });
+            });
+            expect(fromCsv(toCsv(rows, decimal)).length).toBe(rows.length);
+          },
+        ),
+      );
+    },
+  );
 });

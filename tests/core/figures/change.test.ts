@@ -96,4 +96,23 @@ describe('the change of a player from one span to another', () => {
       'open',
     ]);
   });
+
+  test('is too little to compare where the upper limit is more than four times the lower one', () => {
+    const word = (low: number, high: number) => changeWord({ ratio: 1, low, high, p: 0.5 });
+    expect([word(0.5, 2), word(0.5, 2.01), word(1.42, 394.65), word(1.2, Infinity)]).toEqual([
+      'open',
+      'too-little',
+      'too-little',
+      'too-little',
+    ]);
+    expect(word(0, 0.4)).toBe('too-little');
+  });
+
+  // For equal counts n in equal times the limits of the odds are Clopper and Pearson's of n in 2n: of
+  // 18 in 36 they are 0.329 and 0.671, of 19 in 38 0.334 and 0.666, so (0.671 / 0.329)² = 4.15 and
+  // (0.666 / 0.334)² = 3.98.
+  test('of nineteen sets in each of two equal spans can be told, of eighteen it cannot', () => {
+    const of = (sets: number) => changeWord(change([[ten, sets, sets]], [[ten, sets, sets]])!);
+    expect([of(18), of(19)]).toEqual(['too-little', 'open']);
+  });
 });

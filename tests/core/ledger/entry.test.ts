@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import * as z from 'zod/mini';
 import {
   type Entry,
   isKnown,
@@ -115,6 +116,22 @@ describe('an entry of this version', () => {
     expect(readEntry(entry)).toEqual({ as: 'entry', entry });
     const deep = wrong('block-planned', { plan: { ...emptyPlan, music: ['drum'] } });
     expect(readEntry(deep)).toEqual({ as: 'entry', entry: deep });
+  });
+
+  test('that clears a level is read by a version before it, which takes the name and keeps the level', () => {
+    // The entry as the version before wrote and read it.
+    const earlier = z.looseObject({
+      kind: z.literal('player-changed'),
+      player: z.string(),
+      name: z.optional(z.string()),
+      level: z.optional(z.number().check(z.minimum(1), z.maximum(10))),
+      hand: z.optional(z.enum(['right', 'left'])),
+    });
+    const entry = makeEntry({ ...sayings['player-changed'], cleared: ['level'] }, ID, MORNING);
+    const read = earlier.parse(entry);
+    expect([read.name, read.level]).toEqual(['Lina', undefined]);
+    expect(JSON.parse(JSON.stringify(entry))).toEqual(entry);
+    expect(readEntry(JSON.parse(JSON.stringify(entry)))).toEqual({ as: 'entry', entry });
   });
 
   test('made wrongly fails loudly, naming its kind and field', () => {

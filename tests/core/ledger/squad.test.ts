@@ -141,6 +141,25 @@ describe('the squad', () => {
     ]);
   });
 
+  test('leaves a level or a hand open again, and what is not named as it is', () => {
+    const cleared = (...facts: string[]) =>
+      fold(otto, { kind: 'player-changed', player: 'p2', name: 'Oto', cleared: facts });
+    expect(cleared('level')).toEqual([{ id: 'p2', name: 'Oto', hand: 'left', resting: false }]);
+    expect(cleared('hand')).toEqual([{ id: 'p2', name: 'Oto', level: 4, resting: false }]);
+    expect(cleared('level', 'hand')).toEqual([{ id: 'p2', name: 'Oto', resting: false }]);
+    // What only a later version can clear, and what a player is never without.
+    expect(cleared('wish', 'name', 'id')).toEqual([
+      { id: 'p2', name: 'Oto', level: 4, hand: 'left', resting: false },
+    ]);
+  });
+
+  test('takes a level given after it was cleared', () => {
+    const changed = { kind: 'player-changed', player: 'p2' } as const;
+    expect(fold(otto, { ...changed, cleared: ['level'] }, { ...changed, level: 6 })[0]?.level).toBe(
+      6,
+    );
+  });
+
   test('lets a player rest and return', () => {
     const rested = [lin, { kind: 'player-rested', player: 'p1' }] as const;
     expect(fold(...rested)[0]?.resting).toBe(true);
