@@ -93,15 +93,17 @@ function Guessed({
   const t = deskWords.value.squad;
   return (
     <Notice>
-      <p>{t.guessed}</p>
-      <ul class="squad-guessed">
-        {players.map(({ name }) => (
-          <li key={name}>{name}</li>
-        ))}
-      </ul>
-      <div class="row">
-        <Button onClick={onYes}>{t.rightLetters}</Button>
-        <Button onClick={onNo}>{t.noLetters}</Button>
+      <div class="stack">
+        <p>{t.guessed}</p>
+        <ul class="squad-guessed">
+          {players.map(({ name }) => (
+            <li key={name}>{name}</li>
+          ))}
+        </ul>
+        <div class="row">
+          <Button onClick={onYes}>{t.rightLetters}</Button>
+          <Button onClick={onNo}>{t.noLetters}</Button>
+        </div>
       </div>
     </Notice>
   );
