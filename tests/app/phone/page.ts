@@ -134,9 +134,7 @@ export class Page {
       const hash = to.includes('#') && to.length > 1 ? to.slice(to.indexOf('#')) : '';
       if (hash === this.#hash) return;
       this.#hash = hash;
-      this.#timer(setTimeout)(() =>
-        this.window.dispatchEvent(new this.window.Event('hashchange')),
-      );
+      this.#timer(setTimeout)(() => this.window.dispatchEvent(new this.window.Event('hashchange')));
     };
     const current = () => this.#hash;
     return {

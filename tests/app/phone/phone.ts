@@ -7,11 +7,13 @@ import { compiled, Page, type Shared } from './page.ts';
 import { quiet } from './quiet.ts';
 
 /** The phone's clock is moved in steps no longer than this, in milliseconds, for all to happen in order. */
-const STEP_MS = 1_000;
+const STEP_MS = 5_000;
 /** After every deed so much time passes: what was drawn anew is seen, and its effects have begun. */
 const DEED_MS = 60;
+/** The database of the coach's own ledger. */
+const DATABASE = 'rally-ledger';
 /** What opening does not need comes a little after. */
-const TIDY_MS = 500;
+const TIDY_MS = 1_200;
 
 /** A time of the phone's own zone, in milliseconds since 1970: '2026-03-17 18:30'. */
 export const timeOf = (text: string): number => {
@@ -34,14 +36,7 @@ export class Phone {
    */
   constructor(script: string, now: string, seed = 1) {
     vi.useFakeTimers({
-      toFake: [
-        'setTimeout',
-        'clearTimeout',
-        'setInterval',
-        'clearInterval',
-        'Date',
-        'performance',
-      ],
+      toFake: ['setTimeout', 'clearTimeout', 'setInterval', 'clearInterval', 'Date', 'performance'],
       now: timeOf(now),
     });
     this.#open = compiled(script);
@@ -59,7 +54,7 @@ export class Phone {
     const page = new Page(this.#open, this.shared, hash);
     this.pages.push(page);
     while (page.root.childNodes.length === 0) await this.pass(DEED_MS);
-    await this.pass(TIDY_MS);
+    await this.pass(TIDY_MS, DEED_MS);
     return page;
   }
 
@@ -103,6 +98,11 @@ export class Phone {
     await this.pass(DEED_MS);
   }
 
+  /** Sets the clock of the phone, of which no page is told. */
+  setClock(now: number): void {
+    vi.setSystemTime(now);
+  }
+
   /** Does something on a page and waits until all has come of it. */
   async do<T>(deed: () => T): Promise<T> {
     const done = deed();
@@ -114,7 +114,7 @@ export class Phone {
   async worked(page: Page): Promise<void> {
     let before = -1;
     for (let still = 0; still < 4; ) {
-      await this.pass(STEP_MS, DEED_MS);
+      await this.pass(500, DEED_MS);
       const left = page.app.estimates.waiting.value;
       still = left === before ? still + 1 : 0;
       before = left;
@@ -123,16 +123,32 @@ export class Phone {
 
   /** Every record of the ledger's database, by its key. */
   async records(): Promise<Map<string, unknown>> {
-    const done = <T>(request: IDBRequest<T>) =>
-      new Promise<T>((resolve, reject) => {
-        request.onsuccess = () => resolve(request.result);
-        request.onerror = () => reject(request.error);
-      });
-    const database = await done(this.shared.database.open('rally-ledger'));
-    const store = database.transaction('records').objectStore('records');
-    const [keys, values] = await Promise.all([done(store.getAllKeys()), done(store.getAll())]);
+    return this.#store('readonly', async (store) => {
+      const [keys, values] = await Promise.all([done(store.getAllKeys()), done(store.getAll())]);
+      return new Map(keys.map((key, at) => [String(key), values[at]]));
+    });
+  }
+
+  /** Puts a record past the app. */
+  async put(key: string, record: unknown): Promise<void> {
+    await this.#store('readwrite', (store) => done(store.put(record, key)));
+  }
+
+  /** Removes a record past the app. */
+  async remove(key: string): Promise<void> {
+    await this.#store('readwrite', (store) => done(store.delete(key)));
+  }
+
+  async #store<T>(
+    mode: IDBTransactionMode,
+    deed: (store: IDBObjectStore) => Promise<T>,
+  ): Promise<T> {
+    const request = this.shared.database.open(DATABASE);
+    request.onupgradeneeded = () => request.result.createObjectStore('records');
+    const database = await done(request);
+    const result = await deed(database.transaction('records', mode).objectStore('records'));
     database.close();
-    return new Map(keys.map((key, at) => [String(key), values[at]]));
+    return result;
   }
 
   /** Ends every page and gives Vitest's clock back. */
@@ -141,6 +157,12 @@ export class Phone {
     vi.useRealTimers();
   }
 }
+
+const done = <T>(request: IDBRequest<T>) =>
+  new Promise<T>((resolve, reject) => {
+    request.onsuccess = () => resolve(request.result);
+    request.onerror = () => reject(request.error);
+  });
 
 function storage(): Storage {
   const kept = new Map<string, string>();

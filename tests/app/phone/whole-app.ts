@@ -19,4 +19,5 @@ export * as drillText from '../../../app/words/drill-text.ts';
 export * as figureWords from '../../../app/words/figure-words.ts';
 export * as planningWords from '../../../app/words/planning-words.ts';
 export * as words from '../../../app/words/words.ts';
+
 import '../../../app/main.tsx';
