@@ -162,17 +162,20 @@ interface Lack {
 }
 
 /** What of a practice has no estimate that this model would make. */
-const lacking = (summary: Summary): Lack[] =>
-  summary.rounds
+function lacking(summary: Summary): Lack[] {
+  const isPacked = history.value?.includes(summary);
+  return summary.rounds
     .filter((round) => isReady(summary, round))
     .flatMap((round) => {
       const pace = paceOf(summary, round);
+      // What is packed lacks whatever its own record does not say, or it would be lost with the page.
       const known = (tally: PlayedTally) =>
-        tally.estimate ?? held.value.get(madeFrom(round, tally, pace));
+        tally.estimate ?? (isPacked ? undefined : held.value.get(madeFrom(round, tally, pace)));
       return round.tallies
         .filter((tally) => isHeard(tally) && !isCurrent(known(tally), pace))
         .map((tally) => ({ round, tally, pace }));
     });
+}
 
 /** Waits until the phone has nothing else to do. */
 const idle = () =>

@@ -1,3 +1,6 @@
+// The phones of tests/app stand far from UTC, so that a date is never right by chance alone.
+process.env.TZ ??= 'Pacific/Auckland';
+
 import { defineConfig } from 'vitest/config';
 
 const shared = { setupFiles: ['tests/setup.ts'], testTimeout: 60_000 };
