@@ -126,11 +126,6 @@ test('a second window on the older version goes on with its round, and starts an
   const other = await context.newPage();
   await other.goto('./');
   await other.getByRole('heading', { level: 1 }).waitFor();
-  await other.evaluate(() =>
-    navigator.serviceWorker.addEventListener('controllerchange', () =>
-      Object.assign(window, { outdated: true }),
-    ),
-  );
   host.publish(second);
   await untilOneWaits(page);
   const take = page.getByRole('button', { name: 'Take it in' });
@@ -138,6 +133,11 @@ test('a second window on the older version goes on with its round, and starts an
   const coach = await startLongRound(other);
   await coach.mark('Pip');
   await coach.saved();
+  await other.evaluate(() =>
+    navigator.serviceWorker.addEventListener('controllerchange', () =>
+      Object.assign(window, { outdated: true }),
+    ),
+  );
   // The first window's offer is from before the round; a finger may still be on its way to it. Now
   // and then the browser lets the new version wait for all that, and it is tapped again.
   const inCharge = () =>
