@@ -20,7 +20,7 @@ export default defineConfig({
           isolate: false,
         },
       },
-      { test: { ...shared, name: 'app', include: ['tests/app/**/*.test.ts'] } },
+      { test: { ...shared, name: 'app', include: ['tests/app/**/*.test.ts', 'tests/*.test.ts'] } },
     ],
   },
 });

@@ -219,7 +219,7 @@ export const desk = {
     nobody: 'Nobody was marked as here.',
     away: (names: string) => `Not there this week: ${names}.`,
     putRight: 'Put right',
-    putRightOf: (date: string, practice: number) => `Put practice ${practice} of ${date} right`,
+    putRightOf: (date: string, practice: number) => `Put right practice ${practice} of ${date}`,
     byPlayer: 'By player',
     allTouches: 'All touches',
     byPlayerNote:

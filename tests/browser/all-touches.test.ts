@@ -1,8 +1,8 @@
-import { expect, type Page, test } from 'playwright/test';
 import { termsOf } from '../../core/drill/drill.ts';
 import { starterDrills } from '../../core/drill/starter-drills.ts';
 import { Coach } from './coach.ts';
 import { Pen, plantEntries } from './seed.ts';
+import { expect, type Page, test } from './test.ts';
 
 /* All touches and what follows from them, in a practice that is going on, on a faked clock. */
 

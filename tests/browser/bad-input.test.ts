@@ -1,5 +1,5 @@
-import { expect, type Page, test } from 'playwright/test';
 import { Coach } from './coach.ts';
+import { expect, type Page, test } from './test.ts';
 
 /** Puts a record into the app's own database, past the app. */
 const plant = (page: Page, key: string, record: unknown) =>

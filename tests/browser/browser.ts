@@ -1,6 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { chromium } from 'playwright/test';
+import { putIn } from '../debian.ts';
 
 /** Where a Chromium or Chrome is installed on the systems people work on. */
 const USUAL_PLACES = [
@@ -72,15 +73,7 @@ function downloaded(): string | undefined {
 
 /** What a Debian package brings, which is put in first where that can be done. */
 function installed(name: string, path: string): string | undefined {
-  if (existsSync(path)) return path;
-  if (process.getuid?.() !== 0 || !existsSync('/usr/bin/apt-get')) return undefined;
-  const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
-  try {
-    execFileSync('apt-get', ['update', '-qq'], { stdio: 'ignore', env });
-    execFileSync('apt-get', ['install', '-y', '-qq', name], { stdio: 'ignore', env });
-  } catch {
-    return undefined; // No network, or no such package in this release.
-  }
+  if (!existsSync(path)) putIn([name]);
   return existsSync(path) ? path : undefined;
 }
 

@@ -1,4 +1,4 @@
-import type { Locator, Page } from 'playwright/test';
+import { expect, type Locator, type Page } from 'playwright/test';
 
 /** What a coach does with the app, in the words on the screen. */
 export class Coach {
@@ -13,10 +13,22 @@ export class Coach {
     await this.page.getByRole('heading', { level: 1 }).waitFor();
   }
 
-  /** Goes to an address of the app by its hash, as a bookmark would. */
+  /** Goes to an address of the app by its hash, as a bookmark would, and waits for what it shows. */
   async visit(address: string): Promise<void> {
-    await this.page.goto(`./#/${address}`);
-    await this.page.getByRole('heading', { level: 1 }).waitFor();
+    const { page } = this;
+    if (page.url() === 'about:blank') await page.goto(`./#/${address}`);
+    else {
+      // The heading of the screen before is gone once the page has heard of the new address.
+      await page.evaluate((hash) => {
+        if (location.hash === hash) return;
+        const heard = new Promise((resolve) =>
+          addEventListener('hashchange', resolve, { once: true }),
+        );
+        location.hash = hash;
+        return heard;
+      }, `#/${address}`);
+    }
+    await page.locator('h1, .wall').first().waitFor();
   }
 
   async pasteSquad(csv: string): Promise<void> {
@@ -65,6 +77,18 @@ export class Coach {
   async pairs(): Promise<string[][]> {
     const tiles = await this.page.locator('.tile-pair').all();
     return Promise.all(tiles.map((tile) => tile.locator('.tile-name > span').allTextContents()));
+  }
+
+  /** Stops the round. The app takes its question back after three seconds: then Stop is tapped again. */
+  async stop(): Promise<void> {
+    const sure = this.button('Stop now?');
+    await expect(async () => {
+      if (await this.page.locator('[data-over]').isVisible()) return;
+      if (!(await sure.isVisible())) {
+        await this.page.getByRole('button', { name: 'Stop', exact: true }).tap({ timeout: 2_000 });
+      }
+      await sure.tap({ timeout: 2_000 });
+    }).toPass();
   }
 
   /** Every mark that was tapped shows as saved. */

@@ -1,6 +1,5 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { expect, type Page, test } from 'playwright/test';
 import { desk as deskEn } from '../../app/words/desk.en.ts';
 import { desk as deskEs } from '../../app/words/desk.es.ts';
 import { desk as deskFr } from '../../app/words/desk.fr.ts';
@@ -11,6 +10,7 @@ import { planning as planningEn } from '../../app/words/planning.en.ts';
 import { planning as planningEs } from '../../app/words/planning.es.ts';
 import { planning as planningFr } from '../../app/words/planning.fr.ts';
 import { Coach } from './coach.ts';
+import { expect, type Page, test } from './test.ts';
 
 /*
  * For everybody: WCAG 2.2 AA as axe-core checks it (and its rules for target size and enhanced
@@ -61,7 +61,8 @@ for (const [place, { locale, t, planning }] of LANGUAGES.entries()) {
   for (const [turn, theme] of (['light', 'dark'] as const).entries()) {
     if (!EVERY && turn !== place % 2) continue;
     test.describe(`axe finds nothing, ${locale}, ${theme}`, () => {
-      test.use({ locale, colorScheme: theme });
+      // No colour is looked at while it changes.
+      test.use({ locale, colorScheme: theme, contextOptions: { reducedMotion: 'reduce' } });
 
       test('on any screen of a full ledger', async ({ page }) => {
         const coach = new Coach(page);
@@ -81,8 +82,7 @@ for (const [place, { locale, t, planning }] of LANGUAGES.entries()) {
           ...['drill/lob-and-overhead', 'review', 'coverage', 'propose', 'sheet', 'wall'],
           ...['tempo/lob-and-overhead', 'settle/none', 'player/none', 'nowhere'],
         ]) {
-          await page.goto(`./#/${address}`);
-          await expect(page.locator('h1, .wall')).not.toHaveCount(0);
+          await coach.visit(address);
           await expectNothing(page, address);
         }
         await coach.visit('coverage');
@@ -100,6 +100,7 @@ for (const [place, { locale, t, planning }] of LANGUAGES.entries()) {
       });
 
       test('on the court in any state', async ({ page }) => {
+        await page.clock.install();
         const coach = new Coach(page);
         await coach.visit('squad');
         await page.getByLabel(t.squad.pasted).fill(PLAYERS.join('\n'));
@@ -113,7 +114,6 @@ for (const [place, { locale, t, planning }] of LANGUAGES.entries()) {
         await coach.visit('');
         await coach.button(t.today.toCourt).tap();
         await expectNothing(page, 'before a round');
-        await page.clock.install();
         const start = async () => {
           await coach.button(t.court.start).tap();
           await page.getByRole('timer').waitFor();
@@ -141,8 +141,7 @@ for (const [place, { locale, t, planning }] of LANGUAGES.entries()) {
         await coach.button(t.done).tap();
         await expectNothing(page, 'the block is done');
         // Left by a press of two seconds only: the last.
-        await page.goto('./#/pair/A');
-        await page.locator('h1').waitFor();
+        await coach.visit('pair/A');
         await expectNothing(page, "a pair's own screen");
       });
     });
@@ -150,9 +149,9 @@ for (const [place, { locale, t, planning }] of LANGUAGES.entries()) {
 }
 
 test('a whole round is played by keyboard alone', async ({ page }) => {
+  await page.clock.install();
   const coach = new Coach(page);
   await coach.reachCourt(PLAYERS, ['Mini rally']);
-  await page.clock.install();
   /** Tabs on until a control with this name has the focus, then presses a key. */
   const reach = async (name: RegExp, key = 'Enter') => {
     for (let step = 0; step < 60; step++) {

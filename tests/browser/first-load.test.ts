@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
-import { expect, test } from 'playwright/test';
+import { expect, test } from './test.ts';
 
 const dist = new URL('../../dist/', import.meta.url);
 

@@ -1,5 +1,5 @@
-import { expect, test } from 'playwright/test';
 import { Coach } from './coach.ts';
+import { expect, test } from './test.ts';
 
 /** Touches that a coach has for it, once the names are in. */
 const MOST_TOUCHES = 20;

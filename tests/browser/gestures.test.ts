@@ -1,5 +1,5 @@
-import { type CDPSession, expect, type Page, test } from 'playwright/test';
 import { NOON, openPlanted } from './planted-round.ts';
+import { type CDPSession, expect, type Page, test } from './test.ts';
 
 /* No gesture of a hurried hand takes a running round away: no scroll, no zoom, no pull, no way back. */
 

@@ -1,6 +1,6 @@
-import { expect, type Page, test } from 'playwright/test';
 import { Coach } from './coach.ts';
 import { NOON, openPlanted } from './planted-round.ts';
+import { expect, type Page, test } from './test.ts';
 
 /* A keyboard or a clicker at the court: keys count, take back, start and pause. */
 

@@ -1,9 +1,9 @@
-import { expect, type Page, test } from 'playwright/test';
 import { desk as deskEs } from '../../app/words/desk.es.ts';
 import { desk as deskFr } from '../../app/words/desk.fr.ts';
 import { es as wordsEs } from '../../app/words/es.ts';
 import { fr as wordsFr } from '../../app/words/fr.ts';
 import { Coach } from './coach.ts';
+import { expect, type Page, test } from './test.ts';
 
 const es = { ...wordsEs, ...deskEs };
 const fr = { ...wordsFr, ...deskFr };

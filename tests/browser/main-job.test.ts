@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import papaparse from 'papaparse';
-import { expect, type Page, test } from 'playwright/test';
 import { Coach } from './coach.ts';
+import { expect, type Page, test } from './test.ts';
 
 /*
  * The whole job from an empty app, on a faked clock: eleven names in, a block of five drills, taps,

@@ -1,6 +1,6 @@
-import { expect, type Page, test } from 'playwright/test';
 import { Coach } from './coach.ts';
 import { NOON, openPlanted } from './planted-round.ts';
+import { expect, type Page, test } from './test.ts';
 
 /* The screens that others than the coach look at: a pair's own, and the wall. */
 

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { expect, type Page, test } from 'playwright/test';
 import { Coach } from './coach.ts';
+import { expect, type Page, test } from './test.ts';
 
 /** Names that would be something else than names, wherever they are not taken for text. */
 const NAMES = [
@@ -46,9 +46,8 @@ async function watch(page: Page, baseURL: string | undefined): Promise<string[]>
 
 async function lookAtAll(page: Page, more: readonly string[] = []): Promise<void> {
   for (const screen of [...SCREENS, ...more]) {
-    await page.goto(`./#/${screen}`);
-    await page.waitForTimeout(150);
-    await expect(page.locator('main'), screen).toBeVisible({ timeout: 20_000 });
+    await new Coach(page).visit(screen);
+    await expect(page.locator('main'), screen).toBeVisible();
     // Nothing that a name might have become.
     await expect(page.locator('img, b[onmouseover], body script')).toHaveCount(0);
   }
@@ -77,7 +76,12 @@ test('the policy stands in the page, and it bites: no inline script, no text as 
   await page.goto('./');
   const bitten = await page.evaluate(async () => {
     const seen: string[] = [];
-    addEventListener('securitypolicyviolation', (event) => seen.push(event.effectiveDirective));
+    const connecting = new Promise<void>((resolve) =>
+      addEventListener('securitypolicyviolation', ({ effectiveDirective }) => {
+        seen.push(effectiveDirective);
+        if (effectiveDirective === 'connect-src') resolve();
+      }),
+    );
     const script = document.createElement('script');
     try {
       script.textContent = 'window.ran = true';
@@ -91,7 +95,7 @@ test('the policy stands in the page, and it bites: no inline script, no text as 
       seen.push('thrown');
     }
     await fetch('http://127.0.0.1:9/').catch(() => {});
-    await new Promise((resolve) => setTimeout(resolve, 100));
+    await connecting;
     return { seen, ran: 'ran' in window };
   });
   expect(bitten.ran).toBe(false);
@@ -119,8 +123,7 @@ test('names are shown as text on every screen, on paper and in the table', async
   for (const name of NAMES)
     await expect(page.getByText(name, { exact: true }).first()).toBeVisible();
   await coach.mark(NAMES[0] ?? '');
-  await coach.button('Stop').tap();
-  await coach.button('Stop now?').tap();
+  await coach.stop();
   await coach.button('Put counts right').tap();
   await expect(page.getByRole('main')).toContainText(NAMES[1] ?? '');
   await coach.button('Done').tap();

@@ -1,5 +1,5 @@
-import { expect, type Page, test } from 'playwright/test';
 import { Coach } from './coach.ts';
+import { expect, type Page, test } from './test.ts';
 
 /* What the phone does at the court: its lock, its voice, and what it says where it has neither. */
 

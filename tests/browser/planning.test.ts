@@ -1,5 +1,5 @@
-import { expect, type Page, test } from 'playwright/test';
 import { Coach } from './coach.ts';
+import { expect, type Page, test } from './test.ts';
 
 /*
  * What is planned before and between rounds: the block that is proposed, who plays with whom, on

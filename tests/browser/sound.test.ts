@@ -1,8 +1,8 @@
 import { fileURLToPath } from 'node:url';
-import { expect, type Page, test } from 'playwright/test';
 import { build } from 'vite';
 import type { SignTrack } from '../../app/device/sign-track.ts';
 import type { keepSigns, unlockSound } from '../../app/device/sound.ts';
+import { expect, type Page, test } from './test.ts';
 
 declare global {
   interface Window {
@@ -179,8 +179,10 @@ test.describe('a phone that takes the sound away', () => {
   test('is asked to give it back, and the horn is where it was', async ({ page }) => {
     await follow(page, 500);
     await page.evaluate(() => window.contexts[0]?.suspend());
-    await page.waitForTimeout(700);
-    await page.evaluate(() => {
+    // For a while nobody looks.
+    await page.evaluate(async () => {
+      const since = performance.now();
+      while (performance.now() - since < 700) await new Promise((next) => setTimeout(next, 50));
       window.given = [];
     });
     const { contexts, off } = await follow(page, 3_000);

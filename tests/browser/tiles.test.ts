@@ -1,5 +1,5 @@
-import { expect, type Locator, type Page, test } from 'playwright/test';
 import { NOON, openPlanted } from './planted-round.ts';
+import { expect, type Locator, type Page, test } from './test.ts';
 
 /*
  * The running screen as hands and eyes have it: nothing lies on anything else, nothing leaves the

@@ -42,8 +42,7 @@ async function someRound(page: Page): Promise<Coach> {
   await page.goto('./');
   const coach = await startLongRound(page);
   for (let mark = 0; mark < 3; mark++) await coach.mark('Pip');
-  await coach.button('Stop').tap();
-  await coach.button('Stop now?').tap();
+  await coach.stop();
   await coach.saved();
   return coach;
 }
@@ -64,7 +63,7 @@ test('a backup goes out and into another phone, which goes on where this one was
   await expect(other.getByText('Everything in that file was here already.')).toBeVisible();
   expect(await recordsOn(other)).toEqual(await recordsOn(page));
   await goTo(other, 'court');
-  expect(await setsShown(other, 0)).toBe(3);
+  await expect.poll(() => setsShown(other, 0)).toBe(3);
 });
 
 test('two phones that counted the same practice each take in what the other has, to the same ledger', async ({

@@ -70,6 +70,27 @@ export async function secondsLeft(page: Page): Promise<number> {
   return 60 * minutes + seconds;
 }
 
+/**
+ * What the page shows and its clocks at one moment: seconds left on the screen, the wall clock, and
+ * the steady one, which goes on over a reload, both in milliseconds.
+ */
+export const clocksOf = (page: Page): Promise<{ left: number; wall: number; steady: number }> =>
+  page.evaluate(() => {
+    const text = document.querySelector('[role=timer]')?.textContent ?? '';
+    const [minutes = Number.NaN, seconds = Number.NaN] = text.split(':').map(Number);
+    return {
+      left: 60 * minutes + seconds,
+      wall: Date.now(),
+      steady: performance.timeOrigin + performance.now(),
+    };
+  });
+
+/** How many seconds the screen is away from a start by the wall clock, in a round of ten minutes. */
+export async function offFrom(page: Page, start: number): Promise<number> {
+  const { left, wall } = await clocksOf(page);
+  return Math.abs(600 - (wall - start) / 1000 - left);
+}
+
 /** The sets that the tile of that number shows. */
 export const setsShown = async (page: Page, tile: number): Promise<number> =>
   Number.parseInt((await page.locator('.tile-sets').nth(tile).textContent()) ?? '', 10);

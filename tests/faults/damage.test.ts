@@ -6,6 +6,7 @@ import type { Entry, Saying, Unknown } from '../../core/ledger/entry.ts';
 import { nextStamp } from '../../core/ledger/stamp.ts';
 import { Coach } from '../browser/coach.ts';
 import { Pen, plantEntries, putRecords } from '../browser/seed.ts';
+import { phoneTime } from '../browser/wall-clock.ts';
 import { tell, times } from './counts.ts';
 import { dateOn, PLAYERS, sayingsBefore, squadSayings } from './court.ts';
 import { type Records, recordsOn } from './records.ts';
@@ -273,7 +274,7 @@ test('a packed practice whose bytes are gone from the disk leaves its summary an
   // So long, and so hard to press, that the browser keeps the pack in a file of its own.
   const long = Array.from({ length: 12 }, (_, place) => ({
     kind: 'spot-look',
-    id: nextStamp('', Date.now() - DAY + 40_000 + place, 'later-one0'),
+    id: nextStamp('', phoneTime() - DAY + 40_000 + place, 'later-one0'),
     at: 5,
     practice: 'before',
     text: randomBytes(10_000).toString('base64'),
@@ -315,7 +316,7 @@ test('entries that a later version wrote are kept, packed and handed on untouche
 }) => {
   await withoutShareSheet(page);
   const whole = await someLedger(page);
-  const stamp = (writer: string) => nextStamp('', Date.now() - DAY + 30_000, writer);
+  const stamp = (writer: string) => nextStamp('', phoneTime() - DAY + 30_000, writer);
   const later = [
     { kind: 'spot-look', id: stamp('later-one0'), at: 5, held: [true, { why: 'é' }] },
     { kind: 'spot-look', id: stamp('later-two0'), at: 6, practice: 'before', held: false },

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type BrowserContext, chromium, type Page } from 'playwright/test';
 import { BROWSER_ARGUMENTS, findBrowser } from '../browser/browser.ts';
+import { setWallClock, ZONE } from '../browser/wall-clock.ts';
 
 /** A browser with a profile folder of its own, which outlives it: as a phone does. */
 export class Phone {
@@ -31,10 +32,12 @@ export class Phone {
       hasTouch: true,
       isMobile: true,
       locale: 'en-GB',
+      timezoneId: ZONE,
       baseURL: this.address,
     });
     this.#ended = new Promise((resolve) => this.context.once('close', resolve));
     this.#pid = await pidOf(this.context);
+    await setWallClock(this.context);
     await before?.(this.context);
     this.page = this.context.pages()[0] ?? (await this.context.newPage());
     await this.page.goto(this.address);

@@ -1,6 +1,10 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'playwright/test';
 import { BROWSER_ARGUMENTS, findBrowser } from '../browser/browser.ts';
+import { ZONE } from '../browser/wall-clock.ts';
+
+// A time that a test writes down is a time where the phone is.
+process.env.TZ = ZONE;
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const large = process.env.FAULTS === 'large';
@@ -10,8 +14,6 @@ export default defineConfig({
   outputDir: `${root}/.cache/fault-tests`,
   timeout: large ? 3_600_000 : 240_000,
   expect: { timeout: 20_000 },
-  // A busy machine can be slower than any wait: such a test is done once more, and named as flaky.
-  retries: 1,
   fullyParallel: true,
   workers: 3,
   reporter: [['list'], ['json', { outputFile: `${root}/.cache/fault-tests.json` }], ['./table.ts']],
@@ -24,7 +26,7 @@ export default defineConfig({
     hasTouch: true,
     isMobile: true,
     locale: 'en-GB',
-    timezoneId: 'Europe/Paris',
+    timezoneId: ZONE,
     launchOptions: { executablePath: findBrowser(), args: BROWSER_ARGUMENTS },
   },
 });

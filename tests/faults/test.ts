@@ -1,4 +1,4 @@
-import { test as base } from 'playwright/test';
+import { test as base } from '../browser/test.ts';
 import { Phone } from './phone.ts';
 import { Host } from './served.ts';
 
@@ -18,4 +18,4 @@ export const test = base.extend<{ host: Host; phone: Phone }>({
   },
 });
 
-export { expect, type Page } from 'playwright/test';
+export { expect, type Page } from '../browser/test.ts';

@@ -100,8 +100,7 @@ test('a version published in mid-round waits: no reload, no lost mark, no part t
   expect(await page.evaluate(() => 'stayed' in window)).toBe(true);
   expect(await versionOf(page)).toBe(1);
 
-  await coach.button('Stop').tap();
-  await coach.button('Stop now?').tap();
+  await coach.stop();
   await coach.button('Put counts right').tap();
   await expect(offer).toBeVisible();
   await coach.button('Take it in').tap();
@@ -134,6 +133,11 @@ test('a second window on the older version goes on with its round, and starts an
   const coach = await startLongRound(other);
   await coach.mark('Pip');
   await coach.saved();
+  await other.evaluate(() =>
+    navigator.serviceWorker.addEventListener('controllerchange', () =>
+      Object.assign(window, { outdated: true }),
+    ),
+  );
   // The first window's offer is from before the round; a finger may still be on its way to it. Now
   // and then the browser lets the new version wait for all that, and it is tapped again.
   const inCharge = () =>
@@ -143,13 +147,23 @@ test('a second window on the older version goes on with its round, and starts an
       return waiting === null;
     });
   await expect.poll(inCharge).toBe(true);
-  await page.waitForTimeout(1_500);
+  // The other window has heard of it, looks three times whether it may start anew, and does not.
+  await other.waitForFunction(() => 'outdated' in window);
+  await other.evaluate(
+    () =>
+      new Promise<void>((resolve) => {
+        let looks = 0;
+        setInterval(() => {
+          looks += 1;
+          if (looks === 3) resolve();
+        }, 500);
+      }),
+  );
   expect(await versionOf(other)).toBe(1);
   await coach.mark('Pip');
   await coach.saved();
-  await coach.button('Stop').tap();
-  await coach.button('Stop now?').tap();
+  await coach.stop();
   await expect.poll(() => versionOf(other).catch(() => undefined)).toBe(2);
   await other.getByRole('timer').waitFor();
-  expect(await setsShown(other, 0)).toBe(2);
+  await expect.poll(() => setsShown(other, 0)).toBe(2);
 });

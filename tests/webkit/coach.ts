@@ -19,7 +19,12 @@ export class Coach {
     await phone.tap('Everyone is here');
     await phone.tap('Choose drills');
     await phone.tap(`Put in ${DRILL}`);
-    for (let step = 0; step < 3; step++) await phone.tap('A round lasts −');
+    // What a step says of sizes is loaded later, and moves all that stands below it from under a finger.
+    await phone.see('.step-size');
+    for (const length of ['90 s', '1 min', `${SECONDS} s`]) {
+      await phone.tap('A round lasts −');
+      await phone.reads('[aria-label="A round lasts"]', length);
+    }
     await phone.tap('Done');
     await phone.reads('[aria-labelledby=block]', DRILL);
   }
@@ -27,6 +32,11 @@ export class Coach {
   async start(): Promise<void> {
     await this.phone.tap('Start…');
     await this.phone.see('[role=timer]');
+  }
+
+  /** Stops the round. The app takes its question back after three seconds: then Stop is tapped again. */
+  stop(): Promise<void> {
+    return this.phone.tapUntil('[data-over]', 'Stop', 'Stop now?');
   }
 
   /** The names on the tiles, pair by pair. */

@@ -1,4 +1,4 @@
-import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
+import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { existsSync, mkdirSync, mkdtempSync, openSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
@@ -7,6 +7,7 @@ import { join } from 'node:path';
 import type { Readable } from 'node:stream';
 import { fileURLToPath } from 'node:url';
 import type { TestProject } from 'vitest/node';
+import { putIn } from '../debian.ts';
 
 /*
  * WebKit for the tests: Debian's build of it with its own WebDriver, on a screen in memory. Where
@@ -33,7 +34,7 @@ const SCREEN = '/usr/bin/Xvfb';
 const isThere = () => existsSync(DRIVER) && existsSync(SCREEN);
 
 export default async function setup(project: TestProject): Promise<(() => Promise<void>) | void> {
-  const lacking = await lack();
+  const lacking = lack();
   if (lacking !== undefined) {
     console.log(`WebKit is left out: ${lacking}`);
     project.provide('engine', undefined);
@@ -89,18 +90,14 @@ export default async function setup(project: TestProject): Promise<(() => Promis
 const isRunning = (child: ChildProcess) => child.exitCode === null && child.signalCode === null;
 
 /** Why there is no WebKit here; undefined where there is. As root on Debian it is installed first. */
-async function lack(): Promise<string | undefined> {
+export function lack(): string | undefined {
   if (isThere()) return undefined;
   if (!existsSync('/etc/debian_version')) return 'these tests run on Debian only';
   if (process.getuid?.() !== 0) {
     return 'install webkit2gtk-driver and xvfb, or run the tests as root';
   }
-  console.log('Installing webkit2gtk-driver and xvfb …');
-  const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
   const packages = ['webkit2gtk-driver', 'xvfb'];
-  for (const options of [['update'], ['install', '-y', '--no-install-recommends', ...packages]]) {
-    spawnSync('apt-get', ['-qq', ...options], { stdio: 'ignore', env });
-  }
+  putIn(packages, '--no-install-recommends');
   return isThere() ? undefined : `the packages ${packages.join(' and ')} could not be installed`;
 }
 

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { Host } from '../faults/served.ts';
 import { Coach } from './coach.ts';
 import { Phone } from './phone.ts';
-import { type Served, serve } from './serve.ts';
 
 /*
  * What a phone with WebKit does otherwise. Each test first shows that this engine does so too, and
@@ -12,12 +12,12 @@ const NAMES = ['Pip', 'Juno', 'Odile', 'Bram'];
 const engine = inject('engine');
 
 describe.skipIf(!engine)('a phone with WebKit', () => {
-  let served: Served;
+  let served: Host;
   let phone: Phone;
   let coach: Coach;
 
   beforeAll(async () => {
-    served = await serve();
+    served = await Host.of();
     phone = await Phone.open(engine as NonNullable<typeof engine>);
     coach = new Coach(phone);
     await phone.visit(served.address);
@@ -65,9 +65,7 @@ describe.skipIf(!engine)('a phone with WebKit', () => {
   });
 
   test('may sleep again once the round is stopped', async () => {
-    await phone.tap('Stop');
-    await phone.tap('Stop now?');
-    await phone.see('[data-over]');
+    await coach.stop();
     await expect.poll(() => staysOn(phone)).toEqual([false]);
   });
 
@@ -87,11 +85,11 @@ describe.skipIf(!engine)('a phone with WebKit', () => {
 });
 
 describe.skipIf(!engine)('a phone with WebKit that keeps nothing', () => {
-  let served: Served;
+  let served: Host;
   let phone: Phone;
 
   beforeAll(async () => {
-    served = await serve();
+    served = await Host.of();
     phone = await Phone.open(engine as NonNullable<typeof engine>, { storage: false });
   });
 

@@ -117,22 +117,30 @@ export class Phone {
 
   /** Taps an element as soon as it can be tapped. */
   async tapAt(place: By, what = String(place)): Promise<void> {
-    await this.driver.wait(
-      async () => {
-        try {
-          const element = await this.driver.findElement(place);
-          await this.run('arguments[0].scrollIntoView({ block: "center" })', element);
-          if (!(await element.isEnabled())) return false;
-          await element.click();
-          return true;
-        } catch (fault) {
-          if (NOT_YET.some((kind) => fault instanceof kind)) return false;
-          throw fault;
-        }
-      },
-      LIMIT_MS,
-      `${what} could not be tapped`,
-    );
+    await this.driver.wait(() => this.#taps(place), LIMIT_MS, `${what} could not be tapped`);
+  }
+
+  /** Taps each of the controls that can be tapped, again and again, until there is a selector's element. */
+  async tapUntil(selector: string, ...names: string[]): Promise<void> {
+    const isThere = async () => {
+      for (const name of names) await this.#taps(By.xpath(`//*[${named(name)}]`));
+      return this.run<boolean>('return document.querySelector(arguments[0]) !== null', selector);
+    };
+    await this.driver.wait(isThere, LIMIT_MS, `${selector} did not come`);
+  }
+
+  /** Whether the element could be tapped now, and was. */
+  async #taps(place: By): Promise<boolean> {
+    try {
+      const element = await this.driver.findElement(place);
+      await this.run('arguments[0].scrollIntoView({ block: "center" })', element);
+      if (!(await element.isEnabled())) return false;
+      await element.click();
+      return true;
+    } catch (fault) {
+      if (NOT_YET.some((kind) => fault instanceof kind)) return false;
+      throw fault;
+    }
   }
 
   /** Types into a field and presses Enter. */
