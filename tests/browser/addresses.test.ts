@@ -1,5 +1,5 @@
-import { expect, test } from 'playwright/test';
 import { Coach } from './coach.ts';
+import { expect, test } from './test.ts';
 
 /* Whatever the address, there is a page, and a way on from it. */
 

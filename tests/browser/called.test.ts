@@ -1,5 +1,5 @@
-import { expect, type Page, test } from 'playwright/test';
 import { Coach } from './coach.ts';
+import { expect, type Page, test } from './test.ts';
 
 /*
  * Counts that the pairs shout at the horn: how many touches they take, and that none is lost.

@@ -1,7 +1,7 @@
-import { expect, type Page, test } from 'playwright/test';
 import { recordsOn } from '../faults/records.ts';
 import { Coach } from './coach.ts';
 import { putRecords } from './seed.ts';
+import { expect, type Page, test } from './test.ts';
 
 /* A drill that is being written: it is lost only where somebody means it. */
 

@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import papaparse from 'papaparse';
-import { expect, type Page, test } from 'playwright/test';
 import { starterDrills } from '../../core/drill/starter-drills.ts';
 import { dateOn, sayingsBefore, squadSayings } from '../faults/court.ts';
 import { Coach } from './coach.ts';
 import { Pen, plantEntries } from './seed.ts';
+import { expect, type Page, test } from './test.ts';
 
 /* What goes out to another program or another phone, and what comes in from one. */
 

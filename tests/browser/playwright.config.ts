@@ -17,6 +17,11 @@ export default defineConfig({
   outputDir: `${root}/.cache/browser-tests`,
   timeout: 300_000,
   expect: { timeout: 20_000 },
+  // The longest begins first: the others end while it runs.
+  projects: [
+    { name: 'season', testMatch: 'figures.test.ts' },
+    { name: 'app', testIgnore: 'figures.test.ts' },
+  ],
   fullyParallel: true,
   workers: 3,
   reporter: [['list'], ['json', { outputFile: `${root}/.cache/browser-tests.json` }]],

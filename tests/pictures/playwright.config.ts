@@ -1,9 +1,11 @@
 import { BROWSER_ARGUMENTS, wholeBrowser } from '../browser/browser.ts';
 import base from '../browser/playwright.config.ts';
 
+const { projects: _, ...shared } = base;
+
 /** Pictures of every screen, made by the app itself: `npm run pictures`, after a build. */
 export default {
-  ...base,
+  ...shared,
   testDir: '.',
   testMatch: '*.picture.ts',
   reporter: [['list']],
