@@ -44,9 +44,10 @@ export function attempts(
     const last = Math.min(most, longestBefore + below - 1);
     for (let shots = misses + from; shots <= last; shots++) {
       const end = Math.min(below, shots - misses + 1);
+      const shortEnd = Math.min(end, reach);
       let c = Math.max(from, shots - longestBefore);
       let sum = 0;
-      for (; c < Math.min(end, reach); c++) sum += powers[c]! * short[shots - c]!;
+      for (; c < shortEnd; c++) sum += powers[c]! * short[shots - c]!;
       for (; c < end; c++) sum += powers[c]! * any[shots - c]!;
       row[shots] = sum;
     }
