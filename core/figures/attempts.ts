@@ -34,14 +34,21 @@ export function attempts(
   const powers = new Float64Array(Math.min(longest, most + 1));
   for (let c = 0; c < powers.length; c++) powers[c] = p ** c;
 
+  // Nothing lies outside the least and the most shots that so many attempts can take, so the rest of
+  // a row stays 0 without being summed.
   function run(misses: number, from: number, below: number): Float64Array {
     const row = new Float64Array(most + 1);
     const short = failed[misses]!;
     const any = anyWay?.failed(misses) ?? short;
-    for (let shots = misses + from; shots <= most; shots++) {
+    const longestBefore = misses * longest;
+    const last = Math.min(most, longestBefore + below - 1);
+    for (let shots = misses + from; shots <= last; shots++) {
       const end = Math.min(below, shots - misses + 1);
+      const shortEnd = Math.min(end, reach);
+      let c = Math.max(from, shots - longestBefore);
       let sum = 0;
-      for (let c = from; c < end; c++) sum += powers[c]! * (c < reach ? short : any)[shots - c]!;
+      for (; c < shortEnd; c++) sum += powers[c]! * short[shots - c]!;
+      for (; c < end; c++) sum += powers[c]! * any[shots - c]!;
       row[shots] = sum;
     }
     return row;
@@ -52,7 +59,8 @@ export function attempts(
       const ended = failed[m]!;
       const open = run(m, 1, powers.length);
       const next = new Float64Array(most + 1);
-      for (let shots = 1; shots <= most; shots++)
+      const last = Math.min(most, (m + 1) * longest);
+      for (let shots = m + 1; shots <= last; shots++)
         next[shots] = (1 - p) * (ended[shots - 1]! + open[shots - 1]!);
       failed.push(next);
       goingOn.push(

@@ -82,15 +82,13 @@ export function touchesFromCounts(
   if (!(total > 0)) return undefined;
 
   let beyond = 0;
-  let beyondSquared = 0;
-  for (let i = 0; i < byShots.length; i++) {
-    beyond += (i * byShots[i]!) / total;
-    beyondSquared += (i * i * byShots[i]!) / total;
-  }
+  for (let i = 0; i < byShots.length; i++) beyond += (i * byShots[i]!) / total;
+  let variance = 0;
+  for (let i = 0; i < byShots.length; i++) variance += ((i - beyond) ** 2 * byShots[i]!) / total;
   const consistency = sumShare / total;
   return {
     shots: done + beyond,
-    sd: Math.sqrt(Math.max(0, beyondSquared - beyond ** 2)),
+    sd: Math.sqrt(variance),
     low: Math.max(done, quantile(byShots, done, 0.1)),
     high: Math.max(done, quantile(byShots, done, 0.9)),
     consistency,
@@ -108,27 +106,38 @@ function mostShots({ size, sets, seconds, tempo, misses }: CheckedRound): number
 
 type Chances = (shots: number, refeeds: number, pauses: number) => number;
 
-/** The chance that so much fits into the round; each is asked for several times and kept. */
+/**
+ * The chance that so much fits into the round. Each is asked for several times, and only while the sum
+ * is at as many misses or one more, so that two rows of them are kept: with and without the last
+ * set's pause.
+ */
 function chances(round: CheckedRound, most: number): Chances {
+  const { sets, seconds, refeed, pause } = round;
   const clock = roundClock(round);
-  const logSeconds = Math.log(round.seconds);
-  const rows: [Float64Array[], Float64Array[]] = [[], []];
+  const logSeconds = Math.log(seconds);
+  // Where neither a miss nor a set takes any time, as on target, all rows are one.
+  const shotsOnly = refeed[0] === 0 && pause[0] === 0;
+  const rows = Array.from({ length: 4 }, () => ({
+    refeeds: -1,
+    chances: new Float64Array(most + 1),
+  }));
   return (shots, refeeds, pauses) => {
     if (shots <= 0) return 1;
-    const kept = rows[pauses === round.sets ? 0 : 1];
-    let row = kept[refeeds];
-    if (!row) {
-      row = new Float64Array(most + 1).fill(-1);
-      kept[refeeds] = row;
+    const row = rows[shotsOnly ? 0 : 2 * (refeeds % 2) + (pauses === sets ? 0 : 1)]!;
+    if (row.refeeds !== refeeds && !(shotsOnly && row.refeeds >= 0)) {
+      row.refeeds = refeeds;
+      row.chances.fill(UNKNOWN);
     }
-    let chance = row[shots]!;
-    if (chance < 0) {
+    let chance = row.chances[shots]!;
+    if (chance === UNKNOWN) {
       chance = chanceToFit(clock, logSeconds, shots, refeeds, pauses);
-      row[shots] = chance;
+      row.chances[shots] = chance;
     }
     return chance;
   };
 }
+
+const UNKNOWN = -1;
 
 const above = (x: number): number => Math.max(0, x);
 

@@ -8,6 +8,7 @@ import { runnerImport } from 'vite';
 const benches = {
   ledger: 'ledgerBench',
   'set-size': 'setSizeBench',
+  touches: 'touchesBench',
   figures: 'figuresBench',
   planning: 'planningBench',
 };
