@@ -65,15 +65,16 @@ export function PlayerScreen({ player }: { player: string }) {
         ) : (
           <p>{t.nothing}</p>
         )}
-        {handed && (
-          <section class="part">
-            <HoldButton hint={t.hold} onHeld={() => setPrefs({ handedTo: undefined })}>
-              {t.takeBack}
-            </HoldButton>
-          </section>
-        )}
       </main>
-      {!handed && <Bar />}
+      {handed ? (
+        <footer class="player-coach">
+          <HoldButton onHeld={() => setPrefs({ handedTo: undefined })}>
+            {words.value.forCoach}
+          </HoldButton>
+        </footer>
+      ) : (
+        <Bar />
+      )}
     </>
   );
 }
