@@ -1,11 +1,12 @@
 import { isPaused } from '../../core/round/clock.ts';
 import { keepSigns } from '../device/sound.ts';
 import { buzz } from '../device/vibrate.ts';
+import { calls } from '../device/windows.ts';
 import type { Follower } from './use-clock.ts';
 
-/** What the phone does by itself while a round is played on it: it calls and buzzes. */
+/** What the phone does by itself while a round is played on it: the one window that calls sounds and buzzes. */
 export const attend: Follower = (look) => {
-  if (!look) {
+  if (!look || !calls.value) {
     keepSigns(undefined);
     return;
   }

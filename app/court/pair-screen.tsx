@@ -6,7 +6,7 @@ import { currentRound, obstacle } from '../actions.ts';
 import { playingPairs } from '../coming-round.ts';
 import { HoldButton } from '../parts/hold-button.tsx';
 import { Letter } from '../parts/letter.tsx';
-import { namesOf } from '../parts/names.ts';
+import { PairNames } from '../parts/pair-names.tsx';
 import { Trouble } from '../parts/trouble.tsx';
 import { useAwake } from '../parts/use-awake.ts';
 import { openPractice } from '../practices.ts';
@@ -19,6 +19,7 @@ import { countOn, shownTallies, sidesOf, takeBackOn } from './sides.ts';
 import { Tiles } from './tiles.tsx';
 import { useClock } from './use-clock.ts';
 import { leavesFocus, useKeys } from './use-keys.ts';
+import { useTouched } from './use-touched.ts';
 import './running-round.css';
 import './pair-screen.css';
 
@@ -28,6 +29,7 @@ import './pair-screen.css';
  */
 export function PairScreen({ letter }: { letter: string }) {
   useAwake(true);
+  useTouched();
   useEffect(stay, [letter]);
   const round = currentRound(openPractice.value);
   return round?.clock ? (
@@ -56,9 +58,7 @@ function Playing({ letter, round, clock }: { letter: string; round: OpenRound; c
       state={roundState(clock, over, sign)}
       goOn={
         isPaused(clock) && (
-          <HoldButton hint={words.value.pair.hint} onHeld={() => resumeRound(round)}>
-            {words.value.court.resume}
-          </HoldButton>
+          <HoldButton onHeld={() => resumeRound(round)}>{words.value.court.resume}</HoldButton>
         )
       }
     >
@@ -82,11 +82,7 @@ function Waiting({ letter, round }: { letter: string; round: OpenRound | undefin
       state={round ? t.waits : ''}
       goOn={
         round &&
-        own && (
-          <HoldButton hint={t.hint} onHeld={() => startRound(round)}>
-            {words.value.court.start}
-          </HoldButton>
-        )
+        own && <HoldButton onHeld={() => startRound(round)}>{words.value.court.start}</HoldButton>
       }
     >
       <div class="pair-said">
@@ -95,7 +91,9 @@ function Waiting({ letter, round }: { letter: string; round: OpenRound | undefin
         ) : own ? (
           <>
             <Letter letter={letter} />
-            <p class="break">{namesOf(own.players)}</p>
+            <p class="pair-list break">
+              <PairNames players={own.players} terms={round.terms} />
+            </p>
           </>
         ) : (
           <p>{t.notIn(letter)}</p>
@@ -143,9 +141,7 @@ function Frame({
       {children}
       <footer class="pair-coach">
         {goOn}
-        <HoldButton hint={t.pair.hint} onHeld={() => replace('court')}>
-          {t.pair.leave}
-        </HoldButton>
+        <HoldButton onHeld={() => replace('court')}>{t.forCoach}</HoldButton>
       </footer>
     </main>
   );

@@ -1,9 +1,8 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import type { OpenRound } from '../../core/ledger/practice.ts';
 import { type Clock, isPaused } from '../../core/round/clock.ts';
 import { roundsLeft } from '../actions.ts';
 import { prefs } from '../device/prefs.ts';
-import { unlockSound } from '../device/sound.ts';
 import { Button } from '../parts/button.tsx';
 import { Trouble } from '../parts/trouble.tsx';
 import { useAwake } from '../parts/use-awake.ts';
@@ -23,6 +22,7 @@ import { countOn, shownTallies, sidesOf, takeBackOn } from './sides.ts';
 import { Tiles } from './tiles.tsx';
 import { useClock } from './use-clock.ts';
 import { leavesFocus, useKeys } from './use-keys.ts';
+import { useTouched } from './use-touched.ts';
 import './running-round.css';
 
 /** The screen that must be right: the clock, and one tile a pair. */
@@ -36,11 +36,7 @@ export function RunningRound({ round, clock }: { round: OpenRound; clock: Clock 
   const tiled = allTiles ? undefined : tapped;
   const calls = round.called.length > 0;
   useAwake(!over);
-  useEffect(() => {
-    // After a reload, or where the phone took the sound away, the next touch gives it back.
-    addEventListener('click', unlockSound);
-    return () => removeEventListener('click', unlockSound);
-  }, []);
+  useTouched();
   useKeys(
     shownTallies(round, tiled).flatMap((tally) => sidesOf(round, tally)),
     (deed) => {

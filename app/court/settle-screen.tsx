@@ -26,6 +26,7 @@ import { Messages } from '../parts/messages.tsx';
 import { namesOf, playerName } from '../parts/names.ts';
 import { Notice } from '../parts/notice.tsx';
 import { Pads } from '../parts/pads.tsx';
+import { PairNames } from '../parts/pair-names.tsx';
 import { openPractice, roundAt } from '../practices.ts';
 import { go } from '../route.ts';
 import { drillName } from '../words/drill-text.ts';
@@ -254,7 +255,9 @@ function PairRow({ round, tally }: { round: OpenRound; tally: Tally }) {
     <li class="part">
       <header>
         <Letter letter={letter} />
-        <h2 class="grow break">{names}</h2>
+        <h2 class="grow break pair-list">
+          <PairNames players={players} terms={round.terms} />
+        </h2>
         {!countsByPlayer(rule) && (
           <output class="number settle-sets">
             {tally.unheard ? words.value.court.notHeard : words.value.number(tally.sets)}

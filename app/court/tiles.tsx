@@ -7,8 +7,10 @@ import type { Mark, Tally } from '../../core/round/tally.ts';
 import { prefs } from '../device/prefs.ts';
 import { unsaved } from '../ledger.ts';
 import { Letter } from '../parts/letter.tsx';
-import { namesOf, playerName } from '../parts/names.ts';
+import { namesInRoles, namesOf, playerName } from '../parts/names.ts';
 import { onTouch } from '../parts/on-touch.ts';
+import { PairNames } from '../parts/pair-names.tsx';
+import { shortName } from '../parts/short-name.ts';
 import { history } from '../practices.ts';
 import { words } from '../words/words.ts';
 import { keyOf } from './keys.ts';
@@ -48,7 +50,11 @@ export function Tiles({
       data-hand={prefs.value.hand}
     >
       {tallies.map((tally) => (
-        <section key={tally.pair.letter} class="tile-pair" aria-label={namesOf(tally.pair.players)}>
+        <section
+          key={tally.pair.letter}
+          class="tile-pair"
+          aria-label={namesInRoles(tally.pair.players, round.terms)}
+        >
           {sidesOf(round, tally).map((side) => (
             <Tile
               key={side.player}
@@ -100,9 +106,7 @@ function Tile({
           <span class="tile-names">
             {player === undefined || player === players[0] ? <Letter letter={letter} /> : null}
             <span class="tile-name">
-              {own.map((each) => (
-                <span key={each}>{playerName(each)}</span>
-              ))}
+              <PairNames players={own} terms={round.terms} />
             </span>
           </span>
           <span class="tile-room">
@@ -143,7 +147,9 @@ function Tile({
 /** Who of a trio rests in the set that is being played. */
 function Resting({ players, sets }: { players: readonly string[]; sets: number }) {
   const resting = restingIn(players, sets);
-  return resting === undefined ? null : <span>{words.value.court.rests(playerName(resting))}</span>;
+  if (resting === undefined) return null;
+  const others = players.filter((player) => player !== resting).map(playerName);
+  return <span>{words.value.court.rests(shortName(playerName(resting), others))}</span>;
 }
 
 /** A ring while the last mark is being written, a full disc once it is on the disk. */

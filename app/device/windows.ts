@@ -2,28 +2,41 @@ import { signal } from '@preact/signals';
 
 /**
  * The other windows of the app on this phone: what one writes the others show, and one of them
- * leads. The one that leads sounds the signs and packs; all show the same clock, for it is a
- * function of the same entries.
+ * leads, which packs. All show the same clock, for it is a function of the same entries.
  */
 export const leads = signal(false);
+
+/**
+ * Whether this window calls the signs of a round, by sound and buzz. One does: the one that a
+ * person touched last, for a phone lets a window sound only once it was touched, and so one that was
+ * never touched waits for no turn. Once that window is closed another takes over that was touched
+ * before; where there is none the round is silent until somebody touches one.
+ */
+export const calls = signal(false);
 
 /** What one window tells the others; whoever hears it checks what it is. */
 export type Told =
   /** These entries are on the disk. */
   | { entries: readonly unknown[] }
   /** The records were changed in other ways: read them again. */
-  | { again: true };
+  | { again: true }
+  /** The window that says so calls from now on: only where the phone has no locks to see to it. */
+  | { calls: true };
 
 let channel: BroadcastChannel | undefined;
-let lock = '';
+let database = '';
 
 /** Joins the windows that share a database. */
-export function joinWindows(database: string, hear: (told: unknown) => void): void {
-  lock = `${database}/lead`;
-  queueForLead();
+export function joinWindows(shared: string, hear: (told: unknown) => void): void {
+  database = shared;
+  if (navigator.locks) queueFor('lead', leads);
+  else leads.value = true;
   try {
     channel = new BroadcastChannel(database);
-    channel.onmessage = (event) => hear(event.data);
+    channel.onmessage = ({ data }) => {
+      if (data?.calls) calls.value = false;
+      else hear(data);
+    };
   } catch {
     channel = undefined; // A phone without them reads the records again when a window is seen.
   }
@@ -31,24 +44,34 @@ export function joinWindows(database: string, hear: (told: unknown) => void): vo
 
 export const tellWindows = (told: Told): void => channel?.postMessage(told);
 
-/** Makes this window the one that leads: a person has just started or resumed a round in it. */
+/** A person works this window: it leads and calls from now on. */
 export function takeLead(): void {
-  if (!leads.value) queueForLead(true);
+  if (navigator.locks) {
+    if (!leads.value) queueFor('lead', leads, true);
+    if (!calls.value) queueFor('calls', calls, true);
+  } else if (!calls.value) {
+    calls.value = true;
+    tellWindows({ calls: true });
+  }
 }
 
-function queueForLead(steal = false): void {
-  if (!navigator.locks) {
-    leads.value = true;
-    return;
-  }
+/** Turns that are being taken: a second touch before the first was answered would take them from itself. */
+const taking = new Set<string>();
+
+/** Queues for a turn that one window has at a time, or takes it; `turn` says whether this one has it. */
+function queueFor(name: string, turn: typeof leads, steal = false): void {
+  if (steal && taking.has(name)) return;
+  if (steal) taking.add(name);
   navigator.locks
-    .request(lock, { steal }, () => {
-      leads.value = true;
+    .request(`${database}/${name}`, { steal }, () => {
+      taking.delete(name);
+      turn.value = true;
       return new Promise<never>(() => {}); // Held until the window is closed, or another takes it.
     })
     .catch((error) => {
+      taking.delete(name);
       const taken = error instanceof DOMException && error.name === 'AbortError';
-      leads.value = !taken; // Where a phone refuses locks, every window leads.
-      if (taken) queueForLead();
+      turn.value = !taken; // Where a phone refuses locks, every window has it.
+      if (taken) queueFor(name, turn);
     });
 }

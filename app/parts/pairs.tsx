@@ -1,10 +1,12 @@
 import { useState } from 'preact/hooks';
+import type { Terms } from '../../core/drill/drill.ts';
 import type { OnCourt } from '../../core/planning/assign-courts.ts';
 import type { Pair } from '../../core/round/pair.ts';
 import { swap } from '../../core/round/pairs.ts';
 import { words } from '../words/words.ts';
 import { Letter } from './letter.tsx';
 import { playerName } from './names.ts';
+import { PairNames } from './pair-names.tsx';
 import './pairs.css';
 
 interface Courts {
@@ -20,10 +22,13 @@ interface Courts {
  */
 export function Pairs({
   pairs,
+  terms,
   courts,
   onSwap,
 }: {
   pairs: readonly Pair[];
+  /** Of the round that they play; left out where that is not known. */
+  terms?: Pick<Terms, 'rule' | 'shots'> | undefined;
   courts?: Courts | undefined;
   onSwap?: ((pairs: Pair[]) => void) | undefined;
 }) {
@@ -37,22 +42,26 @@ export function Pairs({
       setChosen(undefined);
     }
   };
-  const row = (pair: Pair, place?: string) => (
+  const row = (pair: Pair, place?: string, waits = false) => (
     <li key={pair.letter}>
       <Letter letter={pair.letter} />
       <div class="pair-players">
-        {pair.players.map((player) => (
-          <button
-            key={player}
-            type="button"
-            class="pair-player"
-            aria-pressed={chosen === player}
-            disabled={!onSwap}
-            onClick={() => tap(player)}
-          >
-            <span class="cut">{playerName(player)}</span>
-          </button>
-        ))}
+        <PairNames
+          players={pair.players}
+          terms={waits ? undefined : terms}
+          each={(player, name) => (
+            <button
+              key={player}
+              type="button"
+              class="pair-player break"
+              aria-pressed={chosen === player}
+              disabled={!onSwap}
+              onClick={() => tap(player)}
+            >
+              {name}
+            </button>
+          )}
+        />
       </div>
       {place !== undefined && <span class="pair-place small">{place}</span>}
     </li>
@@ -67,13 +76,19 @@ export function Pairs({
       {courts && courts.waiting.length > 0 && (
         <>
           <h3>{words.value.courts.turnIn}</h3>
-          <ul class="pairs">{courts.waiting.map((pair) => row(pair))}</ul>
+          <ul class="pairs">{courts.waiting.map((pair) => row(pair, undefined, true))}</ul>
           <p class="small">{words.value.courts.turnInMeans}</p>
         </>
       )}
-      {trio && <p class="small">{t.trio(playerName(trio.players[2] ?? ''))}</p>}
+      {trio && (
+        <p class="small break">
+          {(terms?.rule === 'on-target' ? t.trioOnTarget : t.trio)(
+            playerName(trio.players[2] ?? ''),
+          )}
+        </p>
+      )}
       {onSwap && (
-        <p class="small faint" role="status">
+        <p class="small faint break" role="status">
           {chosen === undefined ? t.swapHint : t.swapWith(playerName(chosen))}
         </p>
       )}

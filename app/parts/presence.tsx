@@ -32,7 +32,7 @@ export function Presence({ onChange }: { onChange?: (player: string, here: boole
                 onChange?.(id, !here.has(id));
               }}
             >
-              <span class="cut">{name}</span>
+              <span class="grow break">{name}</span>
             </button>
           </li>
         ))}

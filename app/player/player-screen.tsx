@@ -1,8 +1,8 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { sumEstimates } from '../../core/figures/all-touches.ts';
 import { lastDay } from '../../core/figures/last-day.ts';
-import { byWork, reviewWork } from '../../core/figures/review.ts';
-import { countedAs, playerStints, type Stint } from '../../core/figures/stints.ts';
+import { byWork } from '../../core/figures/review.ts';
+import { countedAs, playerStints } from '../../core/figures/stints.ts';
 import { ownDay } from '../../core/figures/usual.ts';
 import type { Summary } from '../../core/ledger/summary.ts';
 import { currentRound, isRunning } from '../actions.ts';
@@ -16,7 +16,7 @@ import { Touches } from '../parts/figure.tsx';
 import { HoldButton } from '../parts/hold-button.tsx';
 import { playerName } from '../parts/names.ts';
 import { Reading } from '../parts/reading.tsx';
-import { TrendPicture } from '../parts/trend-picture.tsx';
+import { Trends } from '../parts/trends.tsx';
 import { history, openPractice } from '../practices.ts';
 import { href } from '../route.ts';
 import { figureWords } from '../words/figure-words.ts';
@@ -65,15 +65,16 @@ export function PlayerScreen({ player }: { player: string }) {
         ) : (
           <p>{t.nothing}</p>
         )}
-        {handed && (
-          <section class="part">
-            <HoldButton hint={t.hold} onHeld={() => setPrefs({ handedTo: undefined })}>
-              {t.takeBack}
-            </HoldButton>
-          </section>
-        )}
       </main>
-      {!handed && <Bar />}
+      {handed ? (
+        <footer class="player-coach">
+          <HoldButton onHeld={() => setPrefs({ handedTo: undefined })}>
+            {words.value.forCoach}
+          </HoldButton>
+        </footer>
+      ) : (
+        <Bar />
+      )}
     </>
   );
 }
@@ -142,21 +143,7 @@ function OwnDay({ day, earlier, player }: { day: Summary; earlier: Summary[]; pl
         />
       ))}
       {works.some((work) => work.usual !== undefined) && <p class="faint">{t.beside}</p>}
-      <Trends stints={playerStints([...earlier, day]).get(player) ?? []} />
+      <Trends player={player} note={f.player.trendsNote} />
     </>
-  );
-}
-
-/** Whether it gets better, for each kind of work that the player has done. */
-function Trends({ stints }: { stints: Stint[] }) {
-  const t = figureWords.value.player;
-  return (
-    <section class="part" aria-labelledby="trends">
-      <h2 id="trends">{t.trends}</h2>
-      <p class="small">{t.trendsNote}</p>
-      {reviewWork(stints).map((work) => (
-        <TrendPicture key={kindName(work)} name={kindName(work)} trend={work.trend} />
-      ))}
-    </section>
   );
 }

@@ -68,7 +68,7 @@ function Proposing() {
   );
   return (
     <section class="part">
-      <div class="row">
+      <div class="row propose-minutes">
         <span class="grow">
           <b>{t.minutes}</b>
         </span>

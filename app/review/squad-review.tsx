@@ -1,7 +1,9 @@
-import { lastWeeks, reviewWork, type WorkReview } from '../../core/figures/review.ts';
-import { pairStints, playerStints } from '../../core/figures/stints.ts';
+import { type KindTrend, playerTrends } from '../../core/figures/player-trends.ts';
+import { lastWeeks } from '../../core/figures/review.ts';
+import { pairStints } from '../../core/figures/stints.ts';
 import { trendWords as trendWordsInOrder } from '../../core/figures/trend.ts';
 import type { Summary } from '../../core/ledger/summary.ts';
+import { waiting } from '../estimates.ts';
 import { squad } from '../ledger.ts';
 import { Explained } from '../parts/explained.tsx';
 import { href } from '../route.ts';
@@ -32,8 +34,8 @@ export function SquadReview({ summaries }: { summaries: Summary[] }) {
 /** Everyone in the order of the squad, with the word for each kind of work; the dots are a touch away. */
 function Players({ summaries }: { summaries: Summary[] }) {
   const t = figureWords.value.review;
-  const stints = playerStints(summaries);
-  const played = [...squad.value.values()].filter(({ id }) => stints.has(id));
+  const trends = playerTrends(summaries);
+  const played = [...squad.value.values()].filter(({ id }) => trends.has(id));
   return (
     <section class="part" aria-labelledby="players">
       <h2 id="players">{t.players}</h2>
@@ -44,7 +46,7 @@ function Players({ summaries }: { summaries: Summary[] }) {
             <a class="break" href={href('review', id)}>
               {name}
             </a>
-            <Words works={reviewWork(stints.get(id) ?? [])} />
+            {waiting.value === 0 && <Words works={trends.get(id) ?? []} />}
           </li>
         ))}
       </ul>
@@ -53,7 +55,7 @@ function Players({ summaries }: { summaries: Summary[] }) {
 }
 
 /** The words for a player's kinds of work, each word with the kinds that it is said of. */
-function Words({ works }: { works: WorkReview[] }) {
+function Words({ works }: { works: KindTrend[] }) {
   const { trendWords } = figureWords.value;
   return (
     <dl class="review-words">

@@ -51,7 +51,7 @@ export function SheetScreen() {
             {coming && (
               <section class="sheet-pairs">
                 <h2>{t.pairs}</h2>
-                <Pairs pairs={coming.pairs} courts={coming.courts} />
+                <Pairs pairs={coming.pairs} terms={coming.drill} courts={coming.courts} />
               </section>
             )}
           </div>

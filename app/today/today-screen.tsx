@@ -117,7 +117,7 @@ function BlockPart() {
               const drill = library.value.drills.get(step.drill);
               return (
                 <li key={`${index}-${step.drill}`}>
-                  <span class="grow cut">{drill ? textOf(drill).name : step.drill}</span>
+                  <span class="grow break">{drill ? textOf(drill).name : step.drill}</span>
                   {drill && <Waiting drill={drill} />}
                   <span class="number">× {step.rounds}</span>
                 </li>
@@ -164,6 +164,7 @@ function PairsPart() {
       </header>
       <Pairs
         pairs={coming.pairs}
+        terms={coming.drill}
         courts={coming.courts}
         onSwap={obstacle(open) === undefined ? (pairs) => setRound({ pairs }) : undefined}
       />
@@ -205,7 +206,7 @@ function PlayedPart() {
       <ol class="ruled">
         {played.map((round) => (
           <li key={round.id}>
-            <a class="grow cut" href={href('settle', round.id)}>
+            <a class="grow break" href={href('settle', round.id)}>
               {words.value.named(t.roundNumber(round.ordinal + 1), drillName(round.terms))}
             </a>
             <span class={round.settled ? 'faint' : ''}>

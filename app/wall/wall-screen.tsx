@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import type { Terms } from '../../core/drill/drill.ts';
 import type { OpenRound } from '../../core/ledger/practice.ts';
 import type { Clock } from '../../core/round/clock.ts';
 import type { Pair } from '../../core/round/pair.ts';
@@ -9,7 +10,7 @@ import { roundState } from '../court/round-state.ts';
 import { useClock } from '../court/use-clock.ts';
 import { Button } from '../parts/button.tsx';
 import { Letter } from '../parts/letter.tsx';
-import { playerName } from '../parts/names.ts';
+import { PairNames } from '../parts/pair-names.tsx';
 import { useAwake } from '../parts/use-awake.ts';
 import { openPractice } from '../practices.ts';
 import { go } from '../route.ts';
@@ -39,7 +40,7 @@ export function WallScreen() {
       clock={words.value.clock(round.seconds)}
       state={words.value.court.before}
     >
-      <Pairs pairs={obstacle(practice) === undefined ? playingPairs() : []} />
+      <Pairs pairs={obstacle(practice) === undefined ? playingPairs() : []} terms={round.terms} />
     </Wall>
   );
 }
@@ -55,13 +56,22 @@ function Played({ round, clock }: { round: OpenRound; clock: Clock }) {
     >
       <Pairs
         pairs={round.tallies.map(({ pair }) => pair)}
+        terms={round.terms}
         sets={new Map(round.tallies.map(({ pair, sets }) => [pair.letter, sets]))}
       />
     </Wall>
   );
 }
 
-function Pairs({ pairs, sets }: { pairs: readonly Pair[]; sets?: ReadonlyMap<string, number> }) {
+function Pairs({
+  pairs,
+  terms,
+  sets,
+}: {
+  pairs: readonly Pair[];
+  terms: Terms;
+  sets?: ReadonlyMap<string, number>;
+}) {
   const t = words.value.court;
   return (
     <ul class="wall-pairs" data-pairs={pairs.length} data-waits={sets === undefined || undefined}>
@@ -72,9 +82,7 @@ function Pairs({ pairs, sets }: { pairs: readonly Pair[]; sets?: ReadonlyMap<str
             <div class="wall-inside">
               <Letter letter={letter} />
               <span class="wall-names">
-                {players.map((player) => (
-                  <span key={player}>{playerName(player)}</span>
-                ))}
+                <PairNames players={players} terms={terms} />
               </span>
               {count !== undefined && (
                 <b class="wall-sets number">

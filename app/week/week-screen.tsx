@@ -36,7 +36,7 @@ export function WeekScreen({ week }: { week?: string | undefined }) {
   );
   return (
     <>
-      <main class="page">
+      <main class="page week">
         <header class="week-head">
           <h1>{t.title(shown.week)}</h1>
           <p class="faint">{t.span(days[0] ?? '', days[6] ?? '')}</p>

@@ -93,6 +93,7 @@ export const en = {
   back: 'Back',
   done: 'Done',
   cancel: 'Cancel',
+  forCoach: 'For the coach',
   today: {
     title: 'Today',
     noSquad: 'Add the players of your squad first: nicknames are enough.',
@@ -125,6 +126,8 @@ export const en = {
     },
     trio: (resting: string) =>
       `Three take turns: ${resting} rests first. After each set the one who hit first steps out and the one who rested steps in.`,
+    trioOnTarget: (resting: string) =>
+      `Three take turns: ${resting} rests first. Change at each third of the round: the one who hit first steps out and the one who rested steps in. So all three strike as many balls.`,
     toCourt: 'Go to the court',
     backToCourt: 'Back to the court',
     played: 'Rounds of today',
@@ -258,7 +261,8 @@ export const en = {
     wall: 'Wall view',
     wallMeans:
       'Clock and counts for a television or a tablet in the hall. It opens in a window of its own and follows this one.',
-    pairScreenMeans: 'A pair’s own screen, for a phone at the fence on which it counts itself:',
+    pairScreenMeans:
+      'A pair’s own screen, for a phone at the fence on which it counts itself. What is the coach’s there wants to be held for two seconds: “Start”, “Go on”, and “For the coach”, which leads back. Open the screen of pair:',
     pairScreenOf: (letter: string, names: string) => `${letter}: the own screen of ${names}`,
     sayPairs: 'Say the pairs',
     saidPairs: (pairs: { letter: string; names: string[] }[]) =>
@@ -504,27 +508,20 @@ export const en = {
     first: 'First time at this drill, counted this way.',
     beside: 'Usual and best are your own, from earlier practices, for the same time on the clock.',
     hand: (name: string) => `Hand the phone to ${name}`,
-    handNote: 'The phone then shows this page and nothing else, until you hold a button on it.',
-    takeBack: 'Take the phone back',
-    hold: 'For the coach: hold it for two seconds.',
+    handNote:
+      'The phone then shows this page and nothing else. To take it back, hold “For the coach” at the foot of the page for two seconds.',
   },
   pair: {
     title: (letter: string) => `Pair ${letter}`,
     notIn: (letter: string) => `No pair ${letter} plays in this round.`,
     nothing: 'No round is set.',
     waits: 'Waits for the start.',
-    leave: 'Leave this screen',
-    hint: 'For the coach: hold it for two seconds.',
   },
   wall: {
     title: 'Wall view',
     waits: 'The next round stands here as soon as it is set.',
     fullScreen: 'Full screen',
     leave: 'Leave',
-  },
-  hold: {
-    holding: 'Keep holding…',
-    early: 'Let go too early. Hold it for two seconds.',
   },
   help: {
     title: 'Help',
@@ -537,7 +534,8 @@ export const en = {
     card: 'Read the card to the players: where each starts, the cue, what completes a set. Then Start.',
     count: 'Tap a pair’s tile each time it completes a set. Any finger, any number at once.',
     settle: 'After the horn put counts right, and say how far each unfinished set had come.',
-    after: 'Hand the phone to a player to see own counts; hand over the week as a table.',
+    after:
+      'Hand the phone to a player to see own counts, and hold “For the coach” for two seconds to take it back; hand over the week as a table.',
     tile: 'A tile',
     tileMeans: 'The number is the sets so far. The corner with −1 takes the last one back.',
     waits: 'The mark is shown and not on the disk yet.',

@@ -109,6 +109,7 @@ export const es: Words = {
   back: 'Atrás',
   done: 'Listo',
   cancel: 'Cancelar',
+  forCoach: 'Para el entrenador',
   today: {
     title: 'Hoy',
     noSquad: 'Primero hay que añadir a los jugadores del grupo: basta con un apodo.',
@@ -141,6 +142,8 @@ export const es: Words = {
     },
     trio: (resting) =>
       `Tres se turnan: primero descansa ${resting}. Tras cada serie sale quien golpeó primero y entra quien descansaba.`,
+    trioOnTarget: (resting) =>
+      `Tres se turnan: primero descansa ${resting}. Cambiar a cada tercio de la ronda: sale quien golpeó primero y entra quien descansaba. Así los tres golpean las mismas bolas.`,
     toCourt: 'Ir a la cancha',
     backToCourt: 'Volver a la cancha',
     played: 'Rondas de hoy',
@@ -280,7 +283,7 @@ export const es: Words = {
     wallMeans:
       'Reloj y recuentos para un televisor o una tableta en la sala. Se abre en una ventana propia y sigue a esta.',
     pairScreenMeans:
-      'La pantalla propia de una pareja, para un teléfono en la valla en el que ella misma cuenta:',
+      'La pantalla propia de una pareja, para un teléfono en la valla en el que ella misma cuenta. Lo que ahí es del entrenador se mantiene pulsado dos segundos: «Empezar», «Seguir» y «Para el entrenador», que lleva de vuelta. Abrir la pantalla de la pareja:',
     pairScreenOf: (letter, names) => `${letter}: la pantalla propia de ${names}`,
     sayPairs: 'Decir las parejas',
     saidPairs: (pairs) =>
@@ -527,27 +530,19 @@ export const es: Words = {
       'Lo usual y lo mejor son propios, de entrenamientos anteriores, con el mismo tiempo de reloj.',
     hand: (name) => `Dejar el teléfono a ${name}`,
     handNote:
-      'El teléfono muestra entonces esta página y nada más, hasta que se mantiene pulsado un botón en ella.',
-    takeBack: 'Recuperar el teléfono',
-    hold: 'Para el entrenador: mantener pulsado dos segundos.',
+      'El teléfono muestra entonces esta página y nada más. Para recuperarlo, mantener pulsado «Para el entrenador» al pie de la página durante dos segundos.',
   },
   pair: {
     title: (letter) => `Pareja ${letter}`,
     notIn: (letter) => `En esta ronda no juega ninguna pareja ${letter}.`,
     nothing: 'No hay ninguna ronda preparada.',
     waits: 'Esperando el comienzo.',
-    leave: 'Salir de esta pantalla',
-    hint: 'Para el entrenador: mantener pulsado dos segundos.',
   },
   wall: {
     title: 'Vista de pared',
     waits: 'La siguiente ronda aparece aquí en cuanto esté preparada.',
     fullScreen: 'Ampliar',
     leave: 'Salir',
-  },
-  hold: {
-    holding: 'Seguir pulsando…',
-    early: 'Soltado demasiado pronto. Mantener pulsado dos segundos.',
   },
   help: {
     title: 'Ayuda',
@@ -563,7 +558,7 @@ export const es: Words = {
     settle:
       'Tras la bocina, corregir el recuento y decir hasta dónde llegó cada serie sin terminar.',
     after:
-      'Dejar el teléfono a un jugador para que vea sus recuentos; entregar la semana como tabla.',
+      'Dejar el teléfono a un jugador para que vea sus recuentos y mantener pulsado «Para el entrenador» dos segundos para recuperarlo; entregar la semana como tabla.',
     tile: 'Una casilla',
     tileMeans: 'El número son las series hasta ahora. La esquina con −1 quita la última.',
     waits: 'La anotación se ve, pero todavía no está guardada.',

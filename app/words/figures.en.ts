@@ -57,8 +57,8 @@ export const figures = {
     'on-target': () => 'on target',
   },
 
+  trends: 'Over the practices',
   player: {
-    trends: 'Over the practices',
     trendsNote: 'Every dot is one practice: how many of the balls came back, or met the target.',
   },
 
@@ -95,7 +95,6 @@ export const figures = {
       'too-little': 'too few sets to compare',
     },
     noChange: 'Nothing to compare: one of the two spans has no round, or no set, of the same work.',
-    trends: 'Over the practices',
     trendsNote: 'All practices, each a dot. The word says what the dots allow to say.',
     partners: 'Player told from partner',
     partnersNote:

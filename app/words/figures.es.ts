@@ -48,8 +48,8 @@ export const figures: FigureWords = {
     'on-target': () => 'en el objetivo',
   },
 
+  trends: 'A lo largo de los entrenamientos',
   player: {
-    trends: 'A lo largo de los entrenamientos',
     trendsNote:
       'Cada punto es un entrenamiento: cuántas de las bolas volvieron, o dieron en el objetivo.',
   },
@@ -90,7 +90,6 @@ export const figures: FigureWords = {
     },
     noChange:
       'Nada que comparar: uno de los dos periodos no tiene ninguna ronda, o ninguna serie, del mismo trabajo.',
-    trends: 'A lo largo de los entrenamientos',
     trendsNote:
       'Todos los entrenamientos, cada uno un punto. La palabra dice lo que los puntos permiten decir.',
     partners: 'Lo que aporta cada jugador',

@@ -47,8 +47,8 @@ export const figures: FigureWords = {
     'on-target': () => 'dans la cible',
   },
 
+  trends: 'Au fil des séances',
   player: {
-    trends: 'Au fil des séances',
     trendsNote:
       'Chaque point est une séance : combien de balles sont revenues, ou ont touché la cible.',
   },
@@ -89,7 +89,6 @@ export const figures: FigureWords = {
     },
     noChange:
       'Rien à comparer : l’une des deux périodes n’a pas de passage, ou pas de série, du même travail.',
-    trends: 'Au fil des séances',
     trendsNote:
       'Toutes les séances, un point chacune. Le mot dit ce que les points permettent de dire.',
     partners: 'La part du joueur et celle du partenaire',

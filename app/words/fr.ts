@@ -106,6 +106,7 @@ export const fr: Words = {
   back: 'Retour',
   done: 'Terminé',
   cancel: 'Annuler',
+  forCoach: 'Pour l’entraîneur',
   today: {
     title: 'Aujourd’hui',
     noSquad: 'Ajoutez d’abord les joueurs du groupe : des surnoms suffisent.',
@@ -138,6 +139,8 @@ export const fr: Words = {
     },
     trio: (resting) =>
       `Trois se relaient : ${resting} commence par souffler. Après chaque série, qui a frappé en premier sort et qui soufflait entre.`,
+    trioOnTarget: (resting) =>
+      `Trois se relaient : ${resting} commence par se reposer. Changer à chaque tiers du passage : qui a frappé en premier sort et qui se reposait entre. Ainsi tous trois frappent autant de balles.`,
     toCourt: 'Aller sur le court',
     backToCourt: 'Retour au court',
     played: 'Passages du jour',
@@ -279,7 +282,7 @@ export const fr: Words = {
     wallMeans:
       'Chrono et comptes pour un téléviseur ou une tablette dans la salle. Il s’ouvre dans sa propre fenêtre et suit celle-ci.',
     pairScreenMeans:
-      'L’écran d’une seule paire, pour un téléphone au grillage où elle compte elle-même :',
+      'L’écran d’une seule paire, pour un téléphone au grillage où elle compte elle-même. Ce qui y revient à l’entraîneur se tient appuyé deux secondes : « Lancer », « Reprendre » et « Pour l’entraîneur », qui ramène ici. Ouvrir l’écran de la paire :',
     pairScreenOf: (letter, names) => `${letter} : l’écran de ${names}`,
     sayPairs: 'Dire les paires',
     saidPairs: (pairs) =>
@@ -529,27 +532,19 @@ export const fr: Words = {
       'D’habitude et record sont à toi, tirés de tes séances passées, pour le même temps de chrono.',
     hand: (name) => `Passer le téléphone à ${name}`,
     handNote:
-      'Le téléphone ne montre alors que cette page, jusqu’à ce que vous y teniez un bouton appuyé.',
-    takeBack: 'Reprendre le téléphone',
-    hold: 'Pour l’entraîneur : tenir appuyé deux secondes.',
+      'Le téléphone ne montre alors que cette page. Pour le reprendre, tenir « Pour l’entraîneur » appuyé deux secondes au bas de la page.',
   },
   pair: {
     title: (letter) => `Paire ${letter}`,
     notIn: (letter) => `Aucune paire ${letter} ne joue ce passage.`,
     nothing: 'Aucun passage n’est prêt.',
     waits: 'En attente du départ.',
-    leave: 'Quitter cet écran',
-    hint: 'Pour l’entraîneur : tenir appuyé deux secondes.',
   },
   wall: {
     title: 'Affichage mural',
     waits: 'Le prochain passage sera ici dès qu’il sera prêt.',
     fullScreen: 'Plein écran',
     leave: 'Quitter',
-  },
-  hold: {
-    holding: 'Continuer d’appuyer…',
-    early: 'Lâché trop tôt. Tenir appuyé deux secondes.',
   },
   help: {
     title: 'Aide',
@@ -564,7 +559,7 @@ export const fr: Words = {
     settle:
       'Après le signal, vérifier les comptes et dire jusqu’où était allée chaque série inachevée.',
     after:
-      'Passer le téléphone à un joueur pour qu’il voie ses comptes ; transmettre la semaine en tableau.',
+      'Passer le téléphone à un joueur pour qu’il voie ses comptes, puis tenir « Pour l’entraîneur » appuyé deux secondes pour le reprendre ; transmettre la semaine en tableau.',
     tile: 'Une case',
     tileMeans: 'Le nombre est celui des séries. Le coin −1 retire la dernière.',
     waits: 'Le pointage est affiché, mais pas encore enregistré.',

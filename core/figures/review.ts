@@ -4,7 +4,6 @@ import type { Summary } from '../ledger/summary.ts';
 import { type Change, changeOf, type SquadPace } from './change.ts';
 import { grouped } from './grouped.ts';
 import { type PooledConsistency, pooledConsistency } from './pooled.ts';
-import { type PracticeTrend, practiceTrend } from './practice-trend.ts';
 import { type Rates, ratesOf } from './rates.ts';
 import { isOnTarget, type Stint } from './stints.ts';
 
@@ -18,7 +17,6 @@ export interface KindOfWork {
 export interface WorkReview extends KindOfWork {
   rates: Rates;
   consistency?: PooledConsistency;
-  trend: PracticeTrend;
 }
 
 /** What some stints of one drill come to. */
@@ -49,7 +47,6 @@ export const reviewWork = (stints: readonly Stint[]): WorkReview[] =>
     onTarget,
     rates: ratesOf(own),
     ...consistencyIn(own),
-    trend: practiceTrend(own),
   }));
 
 /** Every drill of the stints, in the order in which they first come. */

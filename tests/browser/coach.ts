@@ -76,7 +76,9 @@ export class Coach {
   /** The pairs of the round that runs, in their order, with the names on their tiles. */
   async pairs(): Promise<string[][]> {
     const tiles = await this.page.locator('.tile-pair').all();
-    return Promise.all(tiles.map((tile) => tile.locator('.tile-name > span').allTextContents()));
+    return Promise.all(
+      tiles.map((tile) => tile.locator('.tile-name .pair-call').allTextContents()),
+    );
   }
 
   /** Stops the round. The app takes its question back after three seconds: then Stop is tapped again. */

@@ -22,7 +22,7 @@ const tooWide = (page: Page): Promise<string[]> =>
     for (const element of document.querySelectorAll('html, body *')) {
       const { display, overflowX } = getComputedStyle(element);
       // A picture scales, hidden words are for ears, and a long name is cut where it says so.
-      if (display === 'inline' || element.closest('svg, .unseen, .cut, .tile-name')) continue;
+      if (display === 'inline' || element.closest('svg, .unseen, .tile-name')) continue;
       if (overflowX === 'auto' || overflowX === 'scroll') continue;
       const { scrollWidth, clientWidth, tagName, className } = element;
       if (clientWidth > 0 && scrollWidth > clientWidth + 1) {

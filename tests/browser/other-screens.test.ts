@@ -43,7 +43,7 @@ test.describe("a pair's own screen", () => {
     await page.keyboard.press(' ');
     await expect(page.locator('.tile-sets')).toContainText('2');
 
-    await hold(page, 'Leave this screen', LONG_ENOUGH);
+    await hold(page, 'For the coach', LONG_ENOUGH);
     await expect(coach.tile('Odile')).toHaveAccessibleName(/\b2 sets\b/);
     await expect(coach.tile('Pip')).toHaveAccessibleName(/\b0 sets\b/);
     await expect(coach.button('Pause')).toBeVisible();
@@ -57,9 +57,9 @@ test.describe("a pair's own screen", () => {
     await coach.button('Pause').tap();
     await coach.button('Other screens').tap();
     await page.getByRole('link', { name: /^A: the own screen/ }).tap();
-    const leave = coach.button('Leave this screen');
+    const leave = coach.button('For the coach');
     await leave.tap();
-    await hold(page, 'Leave this screen', 1_000);
+    await hold(page, 'For the coach', 1_000);
     await page.goBack();
     await expect(leave).toBeVisible();
     await page.evaluate(() => {
@@ -73,14 +73,14 @@ test.describe("a pair's own screen", () => {
     await expect(coach.button('Go on')).toHaveCount(0);
     await page.clock.fastForward(125_000);
     await expect(page.getByRole('status').filter({ hasText: 'Time' })).toBeVisible();
-    await hold(page, 'Leave this screen', LONG_ENOUGH);
+    await hold(page, 'For the coach', LONG_ENOUGH);
     await expect(coach.button('Put counts right')).toBeVisible();
   });
 
   test('of a letter that does not play says so, and can be left', async ({ page }) => {
     await openPlanted(page, { pairs: PAIRS }, 'pair/H');
     await expect(page.getByText('No pair H plays in this round.')).toBeVisible();
-    await hold(page, 'Leave this screen', LONG_ENOUGH);
+    await hold(page, 'For the coach', LONG_ENOUGH);
     await expect(page.locator('.tile')).toHaveCount(2);
   });
 });
@@ -151,7 +151,7 @@ test.describe('the wall', () => {
               (element) => !within(element, screen),
             ),
             ...[...document.querySelectorAll('.wall-pair')].flatMap((pair) =>
-              [...pair.querySelectorAll('.letter, .wall-names span, .wall-sets')].filter(
+              [...pair.querySelectorAll('.letter, .wall-names > span, .wall-sets')].filter(
                 (element) => !within(element, pair.getBoundingClientRect()),
               ),
             ),

@@ -102,7 +102,7 @@ test('the next pairs are said by a button, and by themselves where that was wish
   await coach.reachCourt(PLAYERS, ['Mini rally']);
   const pairs = await page.locator('.pairs li').all();
   const names = await Promise.all(
-    pairs.map((pair) => pair.locator('.pair-player').allTextContents()),
+    pairs.map((pair) => pair.locator('.pair-player .pair-call').allTextContents()),
   );
   expect(names.flat().toSorted()).toEqual(PLAYERS.toSorted());
   const text = `A: ${names[0]?.join(' and ')}. B: ${names[1]?.join(' and ')}.`;

@@ -21,7 +21,7 @@ async function everyoneIsHere(coach: Coach, players: readonly string[]): Promise
 /** The pairs that are shown before a round, as names; those that wait are the last. */
 async function shownPairs(page: Page): Promise<string[][]> {
   const rows = await page.locator('.pairs > li').all();
-  return Promise.all(rows.map((row) => row.locator('.pair-player').allTextContents()));
+  return Promise.all(rows.map((row) => row.locator('.pair-player .pair-call').allTextContents()));
 }
 
 /** Plays the round that is set to its horn and goes on to the next; returns who was on the tiles. */

@@ -43,7 +43,7 @@ export class Coach {
   pairs(): Promise<string[][]> {
     return this.phone.run(`
       return [...document.querySelectorAll('.tile-pair')].map((pair) =>
-        [...pair.querySelectorAll('.tile-name > span')].map((name) => name.textContent));
+        [...pair.querySelectorAll('.tile-name .pair-call')].map((name) => name.textContent));
     `);
   }
 
