@@ -10,7 +10,7 @@ export const attend: Follower = (look) => {
     keepSigns(undefined);
     return;
   }
-  const { clock, left, passed } = look;
+  const { clock, left, turn, passed } = look;
   if (passed) buzz(passed);
-  keepSigns(isPaused(clock) || clock.stopped !== undefined ? undefined : left);
+  keepSigns(isPaused(clock) || clock.stopped !== undefined ? undefined : left, turn);
 };

@@ -1,13 +1,21 @@
 import type { OpenRound } from '../../core/ledger/practice.ts';
 import { library } from '../ledger.ts';
 import { Letter } from '../parts/letter.tsx';
-import { namesOf } from '../parts/names.ts';
+import { PairNames } from '../parts/pair-names.tsx';
 import { textOf } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';
 import './called-pairs.css';
 
 /** The pairs that count for themselves, and the cue: what a coach looks at while nothing is tapped. */
-export function CalledPairs({ round, whole }: { round: OpenRound; whole: boolean }) {
+export function CalledPairs({
+  round,
+  turned,
+  whole,
+}: {
+  round: OpenRound;
+  turned: boolean;
+  whole: boolean;
+}) {
   const drill = library.value.drills.get(round.terms.drill);
   const called = round.tallies.filter(({ pair }) => round.called.includes(pair.letter));
   return (
@@ -16,7 +24,13 @@ export function CalledPairs({ round, whole }: { round: OpenRound; whole: boolean
         {called.map(({ pair }) => (
           <li key={pair.letter}>
             <Letter letter={pair.letter} />
-            <span class="break">{namesOf(pair.players)}</span>
+            <span class="pair-list">
+              <PairNames
+                players={pair.players}
+                terms={round.terms}
+                turned={turned && round.turns}
+              />
+            </span>
           </li>
         ))}
       </ul>

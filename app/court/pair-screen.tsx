@@ -17,6 +17,7 @@ import { resumeRound, startRound } from './clock-deeds.ts';
 import { roundState } from './round-state.ts';
 import { countOn, shownTallies, sidesOf, takeBackOn } from './sides.ts';
 import { Tiles } from './tiles.tsx';
+import { turnLeft } from './turn.ts';
 import { useClock } from './use-clock.ts';
 import { leavesFocus, useKeys } from './use-keys.ts';
 import { useTouched } from './use-touched.ts';
@@ -40,7 +41,7 @@ export function PairScreen({ letter }: { letter: string }) {
 }
 
 function Playing({ letter, round, clock }: { letter: string; round: OpenRound; clock: Clock }) {
-  const { digits, sign, over } = useClock(clock, attend);
+  const { digits, sign, over, turned } = useClock(clock, attend, turnLeft(round, clock));
   const tallies = shownTallies(round, [letter]);
   useKeys(
     tallies.flatMap((tally) => sidesOf(round, tally)),
@@ -63,7 +64,7 @@ function Playing({ letter, round, clock }: { letter: string; round: OpenRound; c
       }
     >
       {tallies.length > 0 ? (
-        <Tiles round={round} clock={clock} only={[letter]} />
+        <Tiles round={round} clock={clock} turned={turned} only={[letter]} />
       ) : (
         <p class="pair-said">{words.value.pair.notIn(letter)}</p>
       )}

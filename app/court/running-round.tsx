@@ -1,9 +1,12 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { OpenRound } from '../../core/ledger/practice.ts';
-import { type Clock, isPaused } from '../../core/round/clock.ts';
-import { roundsLeft } from '../actions.ts';
+import { type Clock, isOver, isPaused, liveSeconds } from '../../core/round/clock.ts';
+import { roundsLeft, turnRoles } from '../actions.ts';
+import { now } from '../device/clock.ts';
 import { prefs } from '../device/prefs.ts';
+import { leads } from '../device/windows.ts';
 import { Button } from '../parts/button.tsx';
+import { RolesLine } from '../parts/roles-line.tsx';
 import { Trouble } from '../parts/trouble.tsx';
 import { useAwake } from '../parts/use-awake.ts';
 import { openPractice } from '../practices.ts';
@@ -20,6 +23,7 @@ import { OtherScreens } from './other-screens.tsx';
 import { roundState } from './round-state.ts';
 import { countOn, shownTallies, sidesOf, takeBackOn } from './sides.ts';
 import { Tiles } from './tiles.tsx';
+import { turnLeft } from './turn.ts';
 import { useClock } from './use-clock.ts';
 import { leavesFocus, useKeys } from './use-keys.ts';
 import { useTouched } from './use-touched.ts';
@@ -30,7 +34,8 @@ export function RunningRound({ round, clock }: { round: OpenRound; clock: Clock 
   const t = words.value.court;
   const [sheet, setSheet] = useState<'here' | 'screens'>();
   const [allTiles, setAllTiles] = useState(false);
-  const { digits, sign, over } = useClock(clock, attend, turnLeft(round, clock));
+  const { digits, sign, over, turned } = useClock(clock, attend, turnLeft(round, clock));
+  useTurn(round, turned);
   const paused = isPaused(clock);
   const tapped = tappedIn(round);
   const tiled = allTiles ? undefined : tapped;
@@ -78,14 +83,19 @@ export function RunningRound({ round, clock }: { round: OpenRound; clock: Clock 
         {!over ? <Controls round={round} clock={clock} /> : !calls && <Over round={round} />}
       </header>
       <Trouble />
+      <RolesLine terms={round.terms} />
       {over && calls ? (
         <CallIn round={round} />
       ) : (
         <>
-          {(allTiles || tapped.length > 0) && <Tiles round={round} clock={clock} only={tiled} />}
+          {(allTiles || tapped.length > 0) && (
+            <Tiles round={round} clock={clock} turned={turned} only={tiled} />
+          )}
           {calls && (
             <>
-              {!allTiles && <CalledPairs round={round} whole={tapped.length === 0} />}
+              {!allTiles && (
+                <CalledPairs round={round} turned={turned} whole={tapped.length === 0} />
+              )}
               <Button as="quiet" onClick={() => setAllTiles(!allTiles)}>
                 {allTiles ? t.calledOnly : t.allTiles}
               </Button>
@@ -115,9 +125,14 @@ export function RunningRound({ round, clock }: { round: OpenRound; clock: Clock 
 const tappedIn = ({ tallies, called }: OpenRound): string[] =>
   tallies.map(({ pair }) => pair.letter).filter((letter) => !called.includes(letter));
 
-/** Seconds left on the clock as roles turn; undefined where they do not. */
-const turnLeft = ({ turns, seconds }: OpenRound, { length }: Clock): number | undefined =>
-  turns ? length - seconds / 2 : undefined;
+/** Says in the ledger when the roles turned, once they have; the window that leads says it. */
+function useTurn(round: OpenRound, turned: boolean): void {
+  useEffect(() => {
+    if (turned && !round.turnSaid && leads.value && round.clock && !isOver(round.clock, now())) {
+      turnRoles(round, liveSeconds(round.clock, now()));
+    }
+  }, [turned, round.id]);
+}
 
 /** After the horn: a round in which nothing is in doubt is settled by one touch. */
 function Over({ round }: { round: OpenRound }) {

@@ -34,10 +34,13 @@ import './tiles.css';
 export function Tiles({
   round,
   clock,
+  turned = false,
   only,
 }: {
   round: OpenRound;
   clock: Clock;
+  /** Whether the moment has passed at which roles turn. */
+  turned?: boolean;
   only?: readonly string[] | undefined;
 }) {
   const tallies = shownTallies(round, only);
@@ -62,6 +65,7 @@ export function Tiles({
               clock={clock}
               tally={tally}
               side={side}
+              turned={turned && tally.turned !== undefined}
               byKey={prefs.value.keys ? keyOf(sides, side) : undefined}
             />
           ))}
@@ -77,12 +81,14 @@ function Tile({
   tally,
   side,
   byKey,
+  turned,
 }: {
   round: OpenRound;
   clock: Clock;
   tally: Tally;
   side: Side;
   byKey: string | undefined;
+  turned: boolean;
 }) {
   const t = words.value.court;
   const { letter, players } = tally.pair;
@@ -106,7 +112,7 @@ function Tile({
           <span class="tile-names">
             {player === undefined || player === players[0] ? <Letter letter={letter} /> : null}
             <span class="tile-name">
-              <PairNames players={own} terms={round.terms} />
+              <PairNames players={own} terms={round.terms} turned={turned} />
             </span>
           </span>
           <span class="tile-room">

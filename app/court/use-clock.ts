@@ -25,11 +25,18 @@ export function useClock(
   read: Clock,
   follower?: Follower,
   turn?: number,
-): { digits: RefObject<HTMLSpanElement | null>; sign: Sign | undefined; over: boolean } {
+): {
+  digits: RefObject<HTMLSpanElement | null>;
+  sign: Sign | undefined;
+  over: boolean;
+  turned: boolean;
+} {
   const clock = useSame(read);
   const digits = useRef<HTMLSpanElement>(null);
   const [sign, setSign] = useState<Sign>();
   const [over, setOver] = useState(() => isOver(clock, now()));
+  const hasTurned = (left: number) => turn !== undefined && left <= turn;
+  const [turned, setTurned] = useState(() => hasTurned(secondsLeft(clock, now())));
   useEffect(() => {
     let before = secondsLeft(clock, now());
     let clear: ReturnType<typeof setTimeout> | undefined;
@@ -45,6 +52,7 @@ export function useClock(
       }
       follower?.({ clock, left, turn, ...(passed && { passed }) });
       setOver(isOver(clock, now()));
+      setTurned(hasTurned(left));
     };
     look();
     const looking = setInterval(look, LOOK_MS);
@@ -57,7 +65,7 @@ export function useClock(
       follower?.(undefined);
     };
   }, [clock, follower, turn]);
-  return { digits, sign, over };
+  return { digits, sign, over, turned };
 }
 
 /** Every mark folds the practice anew: a clock that stands as it stood is the same one. */

@@ -28,8 +28,9 @@ export class SignTrack {
    *
    * @param left seconds left on the round's clock, 0 for ever after the horn
    * @param at second of the audio clock that is heard at that very moment
+   * @param turn seconds left on the round's clock as roles turn; left out where they do not
    */
-  keepTo(left: number, at: number): void {
+  keepTo(left: number, at: number, turn?: number): void {
     const slip = at + left - (this.#horn ?? Number.NEGATIVE_INFINITY);
     if (left === 0) {
       // What would still sound now is far too late to be true.
@@ -37,7 +38,7 @@ export class SignTrack {
     } else if (Math.abs(slip) >= ANOTHER) {
       this.hush();
       this.#horn = at + left;
-      this.#given = signsAhead(left).map(({ in: wait, sign }) =>
+      this.#given = signsAhead(left, turn).map(({ in: wait, sign }) =>
         give(this.audio, this.out, sign, at + wait),
       );
     } else if (Math.abs(slip) > TOLERANCE) {

@@ -61,8 +61,9 @@ export function sound(call: Call): void {
  * followed: what the phone did to the sound meanwhile is found here and put right.
  *
  * @param left seconds left on the round's clock; undefined where no sign is to come, as in a pause
+ * @param turn seconds left on it as roles turn; left out where they do not
  */
-export function keepSigns(left: number | undefined): void {
+export function keepSigns(left: number | undefined, turn?: number): void {
   if (!desk) return;
   if (left === undefined || prefs.value.sound === 'off') {
     desk.track.hush();
@@ -77,7 +78,7 @@ export function keepSigns(left: number | undefined): void {
   }
   const still = at - desk.movedAt;
   const stopped = still > (context.state === 'running' ? STOPPED_MS : GIVEN_UP_MS);
-  if (still === 0) desk.track.keepTo(left, heardAt(context));
+  if (still === 0) desk.track.keepTo(left, heardAt(context), turn);
   else if (stopped) rebuild();
   else if (at - desk.askedAt > ASK_AGAIN_MS) ask(desk);
 }

@@ -12,15 +12,18 @@ import './pair-names.css';
  * it decides whose lob and whose overhead it was.
  *
  * @param terms what is played; left out where that is not known
+ * @param turned whether the two have turned their roles since the round began
  * @param each puts a name into what a screen has for it, as a button
  */
 export function PairNames({
   players,
   terms,
+  turned = false,
   each = (_, name) => name,
 }: {
   players: readonly string[];
   terms?: Pick<Terms, 'rule' | 'shots'> | undefined;
+  turned?: boolean;
   each?: (player: string, name: ComponentChild) => ComponentChild;
 }) {
   const numbered = terms !== undefined && keepsRoles(terms, players);
@@ -32,7 +35,7 @@ export function PairNames({
           <span key={player} class="pair-name">
             {numbered && (
               <>
-                <b class="pair-role">{words.value.number(place + 1)}</b>{' '}
+                <b class="pair-role">{words.value.number((turned ? 1 - place : place) + 1)}</b>{' '}
               </>
             )}
             <Name player={player} />

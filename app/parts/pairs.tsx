@@ -1,12 +1,15 @@
 import { useState } from 'preact/hooks';
-import type { Terms } from '../../core/drill/drill.ts';
+import { rolesDiffer, type Terms } from '../../core/drill/drill.ts';
 import type { OnCourt } from '../../core/planning/assign-courts.ts';
+import { keepsRoles } from '../../core/round/keeps-roles.ts';
 import type { Pair } from '../../core/round/pair.ts';
 import { swap } from '../../core/round/pairs.ts';
 import { words } from '../words/words.ts';
+import { Button } from './button.tsx';
 import { Letter } from './letter.tsx';
 import { playerName } from './names.ts';
 import { PairNames } from './pair-names.tsx';
+import { RolesLine } from './roles-line.tsx';
 import './pairs.css';
 
 interface Courts {
@@ -42,6 +45,9 @@ export function Pairs({
       setChosen(undefined);
     }
   };
+  const turnable = ({ players }: Pair) =>
+    terms !== undefined && rolesDiffer(terms) && keepsRoles(terms, players);
+  const turn = (pair: Pair): Pair => ({ ...pair, players: pair.players.toReversed() });
   const row = (pair: Pair, place?: string, waits = false) => (
     <li key={pair.letter}>
       <Letter letter={pair.letter} />
@@ -63,11 +69,21 @@ export function Pairs({
           )}
         />
       </div>
+      {onSwap && !waits && turnable(pair) && (
+        <Button
+          class="pair-turn"
+          aria-label={t.turnPair(pair.letter)}
+          onClick={() => onSwap(pairs.map((each) => (each === pair ? turn(pair) : each)))}
+        >
+          ⇄
+        </Button>
+      )}
       {place !== undefined && <span class="pair-place small">{place}</span>}
     </li>
   );
   return (
     <div class="stack">
+      {terms && <RolesLine terms={terms} />}
       <ul class="pairs">
         {courts
           ? courts.playing.map((at) => row(at.pair, placeOf(at, courts.lanes)))
@@ -79,6 +95,14 @@ export function Pairs({
           <ul class="pairs">{courts.waiting.map((pair) => row(pair, undefined, true))}</ul>
           <p class="small">{words.value.courts.turnInMeans}</p>
         </>
+      )}
+      {onSwap && pairs.filter(turnable).length > 1 && (
+        <Button
+          as="quiet"
+          onClick={() => onSwap(pairs.map((pair) => (turnable(pair) ? turn(pair) : pair)))}
+        >
+          {t.turnAll}
+        </Button>
       )}
       {trio && (
         <p class="small break">

@@ -7,6 +7,7 @@ import type { Pair } from '../../core/round/pair.ts';
 import { currentRound, obstacle } from '../actions.ts';
 import { playingPairs } from '../coming-round.ts';
 import { roundState } from '../court/round-state.ts';
+import { turnLeft } from '../court/turn.ts';
 import { useClock } from '../court/use-clock.ts';
 import { Button } from '../parts/button.tsx';
 import { Letter } from '../parts/letter.tsx';
@@ -46,7 +47,7 @@ export function WallScreen() {
 }
 
 function Played({ round, clock }: { round: OpenRound; clock: Clock }) {
-  const { digits, sign, over } = useClock(clock);
+  const { digits, sign, over, turned } = useClock(clock, undefined, turnLeft(round, clock));
   return (
     <Wall
       title={drillName(round.terms)}
@@ -57,6 +58,7 @@ function Played({ round, clock }: { round: OpenRound; clock: Clock }) {
       <Pairs
         pairs={round.tallies.map(({ pair }) => pair)}
         terms={round.terms}
+        turned={turned}
         sets={new Map(round.tallies.map(({ pair, sets }) => [pair.letter, sets]))}
       />
     </Wall>
@@ -66,10 +68,12 @@ function Played({ round, clock }: { round: OpenRound; clock: Clock }) {
 function Pairs({
   pairs,
   terms,
+  turned = false,
   sets,
 }: {
   pairs: readonly Pair[];
   terms: Terms;
+  turned?: boolean;
   sets?: ReadonlyMap<string, number>;
 }) {
   const t = words.value.court;
@@ -82,7 +86,7 @@ function Pairs({
             <div class="wall-inside">
               <Letter letter={letter} />
               <span class="wall-names">
-                <PairNames players={players} terms={terms} />
+                <PairNames players={players} terms={terms} turned={turned} />
               </span>
               {count !== undefined && (
                 <b class="wall-sets number">

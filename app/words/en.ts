@@ -118,6 +118,8 @@ export const en = {
       long: 'longer than the usual 20 to 30 minutes',
     },
     pairs: 'Pairs',
+    turnPair: (letter: string) => `Turn the roles of pair ${letter}`,
+    turnAll: 'Turn the roles of all pairs',
     swapHint: 'Tap two players to swap them.',
     swapWith: (name: string) => `Now tap who swaps with ${name}.`,
     notKept: {
@@ -245,6 +247,14 @@ export const en = {
       `${names}: ${number.format(sets)} is more than can be struck in this time. It is kept; tap the name to change it.`,
     turns: 'Roles turn at half-time',
     turnNow: 'Turn roles',
+    strikes: {
+      groundstroke: 'groundstrokes',
+      volley: 'volleys',
+      overhead: 'overheads',
+      lob: 'lobs',
+      serve: 'serves',
+      return: 'returns',
+    },
     joins: (name: string, pair: string) => `${name} joins ${pair}`,
     withoutPartner: (name: string) => `${name} has no partner now. Tap a pair to make it a trio.`,
     newName: 'Somebody new: nickname',

@@ -134,6 +134,8 @@ export const es: Words = {
       long: 'más largo que los 20 a 30 minutos usuales',
     },
     pairs: 'Parejas',
+    turnPair: (letter) => `Cambiar los papeles de la pareja ${letter}`,
+    turnAll: 'Cambiar los papeles de todas las parejas',
     swapHint: 'Tocar a dos jugadores para intercambiarlos.',
     swapWith: (name) => `Tocar ahora a quien se cambia con ${name}.`,
     notKept: {
@@ -266,6 +268,14 @@ export const es: Words = {
       `${names}: ${number.format(sets)} es más de lo que se puede golpear en ese tiempo. Queda guardado; toca el nombre para cambiarlo.`,
     turns: 'Cambio de papeles a media ronda',
     turnNow: 'Cambio de papel',
+    strikes: {
+      groundstroke: 'golpes de fondo',
+      volley: 'voleas',
+      overhead: 'remates',
+      lob: 'globos',
+      serve: 'saques',
+      return: 'devoluciones',
+    },
     joins: (name, pair) => `${name} se une a ${pair}`,
     withoutPartner: (name) => `${name} se quedó sin pareja. Toca una pareja para hacer un trío.`,
     newName: 'Alguien nuevo: apodo',

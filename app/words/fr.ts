@@ -131,6 +131,8 @@ export const fr: Words = {
       long: 'plus long que les 20 à 30 minutes d’usage',
     },
     pairs: 'Paires',
+    turnPair: (letter) => `Inverser les rôles de la paire ${letter}`,
+    turnAll: 'Inverser les rôles de toutes les paires',
     swapHint: 'Toucher deux noms pour les échanger.',
     swapWith: (name) => `Toucher maintenant avec qui échanger ${name}.`,
     notKept: {
@@ -263,6 +265,14 @@ export const fr: Words = {
       `${names} : ${number.format(sets)}, c’est plus qu’on ne peut jouer dans ce temps. Le nombre est gardé ; touchez le nom pour le changer.`,
     turns: 'Changement de rôles à la mi-temps',
     turnNow: 'Changez de rôle',
+    strikes: {
+      groundstroke: 'coups de fond de court',
+      volley: 'volées',
+      overhead: 'smashs',
+      lob: 'lobs',
+      serve: 'services',
+      return: 'retours',
+    },
     joins: (name, pair) => `${name} rejoint ${pair}`,
     withoutPartner: (name) =>
       `${name} n’a plus de partenaire. Touchez une paire pour en faire un trio.`,

@@ -58,6 +58,8 @@ export interface OpenRound extends Round {
   called: string[];
   /** Whether the roles are to turn at half the clock. */
   turns: boolean;
+  /** Whether it was said when they turned, or that they did not. */
+  turnSaid: boolean;
   marks: Record<string, Mark[]>;
   /** By pair the phone whose count stands; none where nobody counted. */
   phones: Record<string, string | undefined>;
@@ -428,6 +430,7 @@ function finish(round: Draft, version: number, ordinal: number): OpenRound {
     ...(unwatched.length > 0 && { unwatched }),
     called,
     turns: set.turns ?? false,
+    turnSaid: round.turned !== undefined,
     marks,
     phones,
   };

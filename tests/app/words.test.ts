@@ -84,6 +84,7 @@ const SHARED: Record<Other, string[]> = {
     'words.court.title',
     'words.courts.at',
     'words.courts.so',
+    'words.court.strikes.lob',
     'words.drill.strokeNames.lob',
     'words.drill.strokes.lob',
     'desk.week.minutes',
