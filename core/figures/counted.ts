@@ -41,7 +41,7 @@ export function shares(terms: Terms, tally: Shared, seconds: number): Share[] {
     });
   }
 
-  const inSet = [touchesInSet(terms, 0), touchesInSet(terms, 1)];
+  const inSet = touchesByRole(terms);
   const before = setsBeforeTurn(tally, seconds);
   return players.map((player, place) => {
     const touches: Touches = {};
@@ -54,10 +54,7 @@ export function shares(terms: Terms, tally: Shared, seconds: number): Share[] {
             ? before
             : tally.sets - before;
       sets += played;
-      for (const [stroke, each] of Object.entries(inSet[role] ?? {})) {
-        if (played > 0)
-          touches[stroke as Stroke] = (touches[stroke as Stroke] ?? 0) + each * played;
-      }
+      if (played > 0) addTouches(touches, inSet[role], played);
     }
     return { player, sets, touches, time };
   });
@@ -94,6 +91,15 @@ function setsInRole(sets: number, players: number, place: number, role: 0 | 1): 
   return Math.floor((sets - first + players - 1) / players);
 }
 
+/** What each role strikes in one set; kept, since a round's pairs share their terms, which never change. */
+const inOneSet = new WeakMap<Terms, readonly [Touches, Touches]>();
+
+function touchesByRole(terms: Terms): readonly [Touches, Touches] {
+  const known = inOneSet.get(terms) ?? ([touchesInSet(terms, 0), touchesInSet(terms, 1)] as const);
+  inOneSet.set(terms, known);
+  return known;
+}
+
 /** The shots that a role strikes in one set, by stroke. */
 export function touchesInSet(terms: Terms, role: 0 | 1): Touches {
   const touches: Touches = {};
@@ -105,12 +111,15 @@ export function touchesInSet(terms: Terms, role: 0 | 1): Touches {
 }
 
 /** All touches, whatever the stroke. */
-export const sumTouches = (touches: Touches): number =>
-  Object.values(touches).reduce((sum, count) => sum + count, 0);
+export function sumTouches(touches: Touches): number {
+  let sum = 0;
+  for (const stroke in touches) sum += touches[stroke as Stroke]!;
+  return sum;
+}
 
-/** Adds one count of touches to another, in place. */
-export function addTouches(to: Touches, more: Touches): void {
-  for (const [stroke, count] of Object.entries(more)) {
-    to[stroke as Stroke] = (to[stroke as Stroke] ?? 0) + count;
+/** Adds one count of touches to another, in place, so many times. */
+export function addTouches(to: Touches, more: Touches, times = 1): void {
+  for (const stroke in more) {
+    to[stroke as Stroke] = (to[stroke as Stroke] ?? 0) + more[stroke as Stroke]! * times;
   }
 }

@@ -2,9 +2,10 @@
 export function grouped<T>(items: readonly T[], key: (item: T) => string): T[][] {
   const groups = new Map<string, T[]>();
   for (const item of items) {
-    const own = groups.get(key(item)) ?? [];
-    groups.set(key(item), own);
-    own.push(item);
+    const its = key(item);
+    const own = groups.get(its);
+    if (own) own.push(item);
+    else groups.set(its, [item]);
   }
   return [...groups.values()];
 }

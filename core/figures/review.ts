@@ -31,14 +31,14 @@ export interface DrillReview {
 
 /** The stints by kind of work, in the order of the families; kinds without any are left out. */
 export function byWork(stints: readonly Stint[]): (KindOfWork & { stints: Stint[] })[] {
-  return families.flatMap((family) =>
-    [false, true].flatMap((onTarget) => {
-      const own = stints.filter(
-        (stint) => stint.terms.family === family && isOnTarget(stint) === onTarget,
-      );
-      return own.length > 0 ? [{ family, onTarget, stints: own }] : [];
-    }),
+  const kinds = families.flatMap((family) =>
+    [false, true].map((onTarget) => ({ family, onTarget, stints: [] as Stint[] })),
   );
+  for (const stint of stints) {
+    const first = 2 * families.indexOf(stint.terms.family);
+    kinds[isOnTarget(stint) ? first + 1 : first]!.stints.push(stint);
+  }
+  return kinds.filter((kind) => kind.stints.length > 0);
 }
 
 export const reviewWork = (stints: readonly Stint[]): WorkReview[] =>

@@ -63,34 +63,40 @@ export function touchesFromTimes(
   const lengths = starts.map((start, i) => (times[i] ?? seconds) - start);
   const most = mostShots(clocks, Math.max(...lengths));
   const tally = startTally(round, clocks, shares);
-  const room = [new Float64Array(most + 2), new Float64Array(most + 2)] as const;
   const stretch = stretchOf(tally, shares, size, most);
-  // The same clock is asked for every set after the first, which alone has no pause before it.
-  const longest = Math.max(...lengths.slice(1, sets));
+
+  const [toFirst = 0, ...toLater] = lengths.slice(0, sets);
+  clocks.forEach((clock, c) => {
+    // There is no pause before the first set: clocks that differ in nothing else do not differ yet.
+    if (c % PAUSES > 0) stretch.repeat(c);
+    else {
+      stretch.begin(c);
+      waysToSet(setSeconds(clock, size, 0, toFirst, most), toFirst, stretch);
+    }
+    stretch.end(size, true);
+  });
+  dropHopeless(tally.logWeight);
+
+  const longest = Math.max(...toLater);
   const laterSets: (SetSeconds | undefined)[] = [];
-  lengths.forEach((length, i) => {
+  for (const length of toLater) {
     clocks.forEach((clock, c) => {
-      if (i === sets) {
-        if (!stretch.begin(c)) return;
-        waysToHorn(clock, length, size, showing, most, room, stretch);
-        stretch.end(showing ?? 0, false);
-      } else if (i > 0) {
-        if (!stretch.begin(c)) return;
-        laterSets[c] ??= setSeconds(clock, size, 1, longest, most);
-        waysToSet(laterSets[c], length, stretch);
-        stretch.end(size, true);
-      } else {
-        // Clocks that differ in the pause alone do not differ before the first one.
-        if (c % PAUSES > 0) stretch.repeat(c);
-        else {
-          stretch.begin(c);
-          waysToSet(setSeconds(clock, size, 0, length, most), length, stretch);
-        }
-        stretch.end(size, true);
-      }
+      if (!stretch.begin(c)) return;
+      laterSets[c] ??= setSeconds(clock, size, 1, longest, most);
+      waysToSet(laterSets[c], length, stretch);
+      stretch.end(size, true);
     });
     dropHopeless(tally.logWeight);
+  }
+
+  const toHorn = lengths[sets] ?? 0;
+  const room = [new Float64Array(most + 2), new Float64Array(most + 2)] as const;
+  clocks.forEach((clock, c) => {
+    if (!stretch.begin(c)) return;
+    waysToHorn(clock, toHorn, size, showing, most, room, stretch);
+    stretch.end(showing ?? 0, false);
   });
+  dropHopeless(tally.logWeight);
   return mixture(tally, shares, size * sets);
 }
 
@@ -315,7 +321,10 @@ function waysToSet(
   }
 }
 
-/** After the last set: its pause, failed attempts, and the horn during any of it or inside a run. */
+/**
+ * After the last set: its pause, failed attempts, and the horn during any of it or inside a run.
+ * `room` is for two rows of chances.
+ */
 function waysToHorn(
   { tempo, refeed, pause }: ClockNode,
   seconds: number,
@@ -349,7 +358,7 @@ function waysToHorn(
     here[first] = fits(first, misses);
     let n = first;
     for (; n <= last; n++) {
-      if (here[n]! < NEGLIGIBLE && !(atRest && n < fewerEnd && fewer[n]! >= NEGLIGIBLE)) break;
+      if (here[n]! < NEGLIGIBLE && !(n < fewerEnd && fewer[n]! >= NEGLIGIBLE)) break;
       here[n + 1] = fits(n + 1, misses);
     }
     if (n === first) return;

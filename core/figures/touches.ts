@@ -43,8 +43,8 @@ const DOUBTFUL = 1e-4;
  *
  * Nothing is ever NaN. Where the counts contradict each other or the clock so far that no way is left,
  * `shots`, `low` and `high` are what was counted and `implausible` is true. A value that makes no
- * sense is a RangeError that names it. A two-minute round costs about a millisecond by its counts and
- * several by its times; the cost rises with the square of the seconds over the tempo.
+ * sense is a RangeError that names it. A two-minute round costs a server's core one to two
+ * milliseconds (tests/bench/touches.ts); the cost rises with the square of the seconds over the tempo.
  */
 export function estimateShots(given: TouchesRound): ShotEstimate {
   const round = checkedRound(given);

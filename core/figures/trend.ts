@@ -45,7 +45,8 @@ export function trend(
   const n = points.length;
   if (n < 3 || points.every(({ at }) => at === points[0]!.at)) return undefined;
 
-  const found: number[] = [];
+  const found = new Float64Array((n * (n - 1)) / 2);
+  let used = 0;
   let s = 0;
   for (let i = 0; i < n; i++) {
     const { at, value } = points[i]!;
@@ -53,11 +54,11 @@ export function trend(
       const later = points[j]!.at - at;
       if (later === 0) continue;
       const slope = (points[j]!.value - value) / later;
-      found.push(slope);
+      found[used++] = slope;
       s += Math.sign(slope);
     }
   }
-  const slopes = Float64Array.from(found).sort();
+  const slopes = found.subarray(0, used).sort();
 
   const inAt = ties(points.map(({ at }) => at));
   const inValue = ties(points.map(({ value }) => value));

@@ -81,7 +81,6 @@ export function allFigures(summaries: readonly Summary[]) {
   const { now, before } = lastWeeks(summaries, 4);
   const [recentStints, earlierStints] = [playerStints(now), playerStints(before)];
   const pace = squadPace([...recentStints.values(), ...earlierStints.values()].flat());
-  const told = lastWeeks(summaries, 8).now;
   return {
     totals: [byPlayer(summaries), byDrill(summaries)],
     squad: [reviewWork(pairs), reviewDrills(pairs)],
@@ -90,23 +89,38 @@ export function allFigures(summaries: readonly Summary[]) {
       reviewDrills(own),
       reviewChange(earlierStints.get(player) ?? [], recentStints.get(player) ?? [], pace),
     ]),
-    partners: families.map((family) => fitPartners(pairRecords(told, family))),
+    partners: partnersOf(summaries),
   };
+}
+
+/** Who plays well with whom, of the last eight weeks: the longest sum of them all. */
+function partnersOf(summaries: readonly Summary[]) {
+  const told = lastWeeks(summaries, 8).now;
+  return families.map((family) => fitPartners(pairRecords(told, family)));
+}
+
+/** The milliseconds of so many runs, from the quickest. */
+function timesOf(work: () => void, runs: number): number[] {
+  return Array.from({ length: runs }, () => {
+    const began = performance.now();
+    work();
+    return performance.now() - began;
+  }).sort((a, b) => a - b);
 }
 
 /** The lines to print: some seconds of work, nearly all of it making the season. */
 export async function figuresBench(): Promise<string[]> {
   const { summaries, msAnEstimate } = fullSeason(1);
   const tallies = summaries.flatMap(({ rounds }) => rounds.flatMap((round) => round.tallies));
-  const times = Array.from({ length: 9 }, () => {
-    const began = performance.now();
-    allFigures(summaries);
-    return performance.now() - began;
-  });
-  const [best = 0, , , , middle = 0] = times.toSorted((a, b) => a - b);
+  const times = timesOf(() => allFigures(summaries), 9);
+  const partners = timesOf(() => partnersOf(summaries), 9);
+  const half = timesOf(() => allFigures(summaries.slice(PRACTICES / 2)), 9);
+  const [best = 0, , , , middle = 0] = times;
   return [
     `All figures of ${PLAYERS} players, ${PRACTICES} practices and ${tallies.length} tallies, from their summaries:`,
     `  ${middle.toFixed(0)} ms in the middle of ${times.length} runs, ${best.toFixed(0)} ms at best; ${MOST_MS} ms are the most that is wanted`,
+    `  of them for partners ${partners[4]?.toFixed(0)} ms in the middle, ${partners[0]?.toFixed(0)} ms at best`,
+    `  of half the practices ${half[4]?.toFixed(0)} ms in the middle, ${half[0]?.toFixed(0)} ms at best`,
     `  before it each tally's estimate, once: ${msAnEstimate.toFixed(1)} ms on average`,
   ];
 }
