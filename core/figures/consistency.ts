@@ -8,11 +8,17 @@ const MOVES_BETWEEN_PRACTICES = 0.3;
 /** What is carried over says no more than this: a Beta with a + b = 2 is as wide as an even one. */
 const WIDEST = 2;
 
+/** A Beta distribution by its two parameters, as it is told by a hits and b misses. */
+export interface Beta {
+  a: number;
+  b: number;
+}
+
 /**
  * The Beta distribution with this mean (strictly between 0 and 1) and sd (above 0). With `leastSum`
  * a + b is at least that, so that a large sd is taken as a smaller one.
  */
-export function betaOf(mean: number, sd: number, leastSum = 0): { a: number; b: number } {
+export function betaOf(mean: number, sd: number, leastSum = 0): Beta {
   const sum = Math.max(leastSum, (mean * (1 - mean)) / sd ** 2 - 1);
   return { a: mean * sum, b: (1 - mean) * sum };
 }

@@ -1,6 +1,7 @@
 import type { CountingRule } from '../drill/drill.ts';
 import type { Consistency } from '../ledger/summary.ts';
-import { betaOf, carriedOver, consistencyInterval } from './consistency.ts';
+import { type Beta, betaOf, carriedOver, consistencyInterval } from './consistency.ts';
+import { evidence, SHARE_PRIOR } from './evidence.ts';
 import type { Stint } from './stints.ts';
 
 /** A consistency over some stints, and the limits that hold it four times in five. */
@@ -11,14 +12,10 @@ export interface PooledConsistency extends Consistency {
   rounds: number;
 }
 
-/** What is known of a share before anything was seen: as the model of touches has it. */
-const PRIOR = { back: { a: 4, b: 1 }, onTarget: { a: 1, b: 1 } } as const;
-
-type Beta = { a: number; b: number };
 type Known = { terms: { rule: CountingRule }; success?: Stint['success'] };
 
 const priorOf = ({ terms }: Known): Beta =>
-  terms.rule === 'on-target' ? PRIOR.onTarget : PRIOR.back;
+  terms.rule === 'on-target' ? SHARE_PRIOR.onTarget : SHARE_PRIOR.back;
 
 /**
  * One consistency for several stints, as if it were the same in all of them: what each adds to what
@@ -65,10 +62,9 @@ function addEvidence(stints: readonly Known[], before?: Beta): [Beta | undefined
   let rounds = 0;
   for (const stint of telling) {
     if (!stint.success || priorOf(stint) !== prior) continue;
-    const beta = betaFrom(stint.success);
-    // A round can leave one less sure than before, but not with fewer hits or misses than none.
-    sum.a += Math.max(0, beta.a - prior.a);
-    sum.b += Math.max(0, beta.b - prior.b);
+    const { hits, misses } = evidence(stint.success, prior);
+    sum.a += hits;
+    sum.b += misses;
     rounds += 1;
   }
   return [sum, rounds];
