@@ -12,31 +12,43 @@ export function dot(x: ArrayLike<number>, y: ArrayLike<number>): number {
 
 /**
  * Lower triangle L of a symmetric positive definite matrix, matrix = L Lᵀ; only the lower triangle
- * is read. `undefined` where the matrix is not positive definite to rounding.
+ * is read. `undefined` where the matrix is not positive definite to rounding. What is 0 at the
+ * beginning of a row stays so and takes no time: unknowns that many others have nothing to do with
+ * come first.
  */
 export function cholesky(matrix: Float64Array): Float64Array | undefined {
   const n = Math.sqrt(matrix.length);
   const lower = new Float64Array(n * n);
+  const firsts = new Int32Array(n);
   for (let i = 0; i < n; i++) {
-    for (let j = 0; j <= i; j++) {
-      let rest = matrix[i * n + j]!;
-      for (let k = 0; k < j; k++) rest -= lower[i * n + k]! * lower[j * n + k]!;
-      if (i !== j) lower[i * n + j] = rest / lower[j * n + j]!;
+    const row = i * n;
+    let first = 0;
+    while (first < i && matrix[row + first] === 0) first++;
+    firsts[i] = first;
+    for (let j = first; j <= i; j++) {
+      const other = j * n;
+      let rest = matrix[row + j]!;
+      for (let k = Math.max(first, firsts[j]!); k < j; k++) {
+        rest -= lower[row + k]! * lower[other + k]!;
+      }
+      if (i !== j) lower[row + j] = rest / lower[other + j]!;
       // What is left of a diagonal entry holds no digit below this; the comparison also catches NaN.
-      else if (rest > 1e-15 * matrix[i * n + i]!) lower[i * n + i] = Math.sqrt(rest);
+      else if (rest > 1e-15 * matrix[row + i]!) lower[row + i] = Math.sqrt(rest);
       else return undefined;
     }
   }
   return lower;
 }
 
-/** x with L x = right, L a lower triangle. */
+/** x with L x = right, L a lower triangle; what is 0 at the beginning of `right` takes no time. */
 export function solveLower(lower: Float64Array, right: ArrayLike<number>): Float64Array {
   const n = right.length;
   const x = new Float64Array(n);
-  for (let i = 0; i < n; i++) {
+  let first = 0;
+  while (first < n && right[first] === 0) first++;
+  for (let i = first; i < n; i++) {
     let rest = right[i]!;
-    for (let k = 0; k < i; k++) rest -= lower[i * n + k]! * x[k]!;
+    for (let k = first; k < i; k++) rest -= lower[i * n + k]! * x[k]!;
     x[i] = rest / lower[i * n + i]!;
   }
   return x;
@@ -62,6 +74,23 @@ export function inverse(lower: Float64Array): Float64Array {
     const unit = new Float64Array(n);
     unit[i] = 1;
     result.set(solve(lower, unit), i * n);
+  }
+  return result;
+}
+
+/** The diagonal of the inverse of L Lᵀ, L from `cholesky`, in a third of the time of all of it. */
+export function inverseDiagonal(lower: Float64Array): Float64Array {
+  const n = Math.sqrt(lower.length);
+  const result = new Float64Array(n);
+  const x = new Float64Array(n);
+  for (let j = 0; j < n; j++) {
+    // x is column j of L⁻¹, which is 0 above its own place.
+    for (let i = j; i < n; i++) {
+      let rest = i === j ? 1 : 0;
+      for (let k = j; k < i; k++) rest -= lower[i * n + k]! * x[k]!;
+      x[i] = rest / lower[i * n + i]!;
+      result[j]! += x[i]! ** 2;
+    }
   }
   return result;
 }

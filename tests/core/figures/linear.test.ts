@@ -3,6 +3,7 @@ import {
   cholesky,
   dot,
   inverse,
+  inverseDiagonal,
   logDeterminant,
   nullSpace,
   solve,
@@ -43,6 +44,27 @@ describe('cholesky', () => {
     expect(Array.from(solve(lower, [1, 0, 0]), Math.round)).toEqual([9, -36, 30]);
     const half = solveLower(lower, [1, 0, 0]);
     expect(dot(half, half)).toBeCloseTo(9, 10);
+  });
+});
+
+describe('what is 0 at the beginning of rows', () => {
+  // An arrow: three unknowns that meet in the fourth only, so that L has the same zeros.
+  const arrow = Float64Array.of(4, 0, 0, 2, 0, 9, 0, 3, 0, 0, 16, 4, 2, 3, 4, 7);
+
+  it('changes no factor and no solution', () => {
+    const lower = cholesky(arrow)!;
+    expect([...lower]).toEqual([2, 0, 0, 0, 0, 3, 0, 0, 0, 0, 4, 0, 1, 1, 1, 2]);
+    expect([...solveLower(lower, [0, 0, 8, 10])]).toEqual([0, 0, 2, 4]);
+    expect([...solveLower(lower, [0, 0, 0, 0])]).toEqual([0, 0, 0, 0]);
+  });
+});
+
+describe('inverseDiagonal', () => {
+  it('is the diagonal of the inverse', () => {
+    const diagonal = inverseDiagonal(cholesky(hilbert)!);
+    [9, 192, 180].forEach((entry, i) => {
+      expect(diagonal[i]).toBeCloseTo(entry, 9);
+    });
   });
 });
 
