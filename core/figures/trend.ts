@@ -137,7 +137,7 @@ export const trendWords = ['rising', 'steady', 'falling', 'unclear', 'too-few'] 
 export type TrendWord = (typeof trendWords)[number];
 
 /** A trend of fewer practices than this gets no word at all. */
-const ENOUGH_PRACTICES = 6;
+export const ENOUGH_PRACTICES = 6;
 /** A trend is called rising or falling only below this p. */
 const CLEAR_BELOW = 0.1;
 

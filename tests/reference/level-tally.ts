@@ -1,0 +1,24 @@
+import type { Family } from '../../core/drill/drill.ts';
+import type { LevelTally } from '../../core/figures/level-tallies.ts';
+
+/** A mean and its sd, as levels and changes are published. */
+export interface Sum {
+  mean: number;
+  sd: number;
+}
+
+/** A tally as levels.json and level-fits.json have it, one practice a day. */
+export interface PublishedTally {
+  day: number;
+  kind: Family;
+  drill: string;
+  players: string[];
+  consistency: number;
+  sd: number;
+}
+
+export const levelTally = ({ consistency, sd, ...tally }: PublishedTally): LevelTally => ({
+  ...tally,
+  practice: `${tally.day}`,
+  success: { consistency, consistencySd: sd },
+});
