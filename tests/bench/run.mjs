@@ -10,6 +10,7 @@ const benches = {
   'set-size': 'setSizeBench',
   touches: 'touchesBench',
   figures: 'figuresBench',
+  levels: 'levelsBench',
   planning: 'planningBench',
 };
 
