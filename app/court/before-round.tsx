@@ -162,7 +162,12 @@ export function BeforeRound({ round }: { round: OpenRound }) {
             {lacking === 'too-many' ? words.value.today.tooMany : words.value.today.onePlayer}
           </Notice>
         ) : (
-          <Pairs pairs={pairs} terms={round.terms} courts={coming?.courts} onSwap={(pairs) => setRound({ pairs })} />
+          <Pairs
+            pairs={pairs}
+            terms={round.terms}
+            courts={coming?.courts}
+            onSwap={(pairs) => setRound({ pairs })}
+          />
         )}
         <SayPairs round={round.id} pairs={playing} />
       </section>

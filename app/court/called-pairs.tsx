@@ -1,7 +1,7 @@
 import type { OpenRound } from '../../core/ledger/practice.ts';
 import { library } from '../ledger.ts';
 import { Letter } from '../parts/letter.tsx';
-import { namesOf } from '../parts/names.ts';
+import { PairNames } from '../parts/pair-names.tsx';
 import { textOf } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';
 import './called-pairs.css';
@@ -16,7 +16,9 @@ export function CalledPairs({ round, whole }: { round: OpenRound; whole: boolean
         {called.map(({ pair }) => (
           <li key={pair.letter}>
             <Letter letter={pair.letter} />
-            <span class="break">{namesOf(pair.players)}</span>
+            <span class="break pair-list">
+              <PairNames players={pair.players} terms={round.terms} />
+            </span>
           </li>
         ))}
       </ul>
