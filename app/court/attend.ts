@@ -1,12 +1,12 @@
 import { isPaused } from '../../core/round/clock.ts';
 import { keepSigns } from '../device/sound.ts';
 import { buzz } from '../device/vibrate.ts';
-import { calls } from '../device/windows.ts';
+import { givesSigns } from '../device/windows.ts';
 import type { Follower } from './use-clock.ts';
 
-/** What the phone does by itself while a round is played on it: the one window that calls sounds and buzzes. */
+/** What the phone does by itself while a round is played on it: the one window that gives the signs sounds and buzzes. */
 export const attend: Follower = (look) => {
-  if (!look || !calls.value) {
+  if (!look || !givesSigns.value) {
     keepSigns(undefined);
     return;
   }

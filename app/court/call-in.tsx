@@ -8,6 +8,7 @@ import { Letter } from '../parts/letter.tsx';
 import { namesOf } from '../parts/names.ts';
 import { Notice } from '../parts/notice.tsx';
 import { Pads } from '../parts/pads.tsx';
+import { PairNames } from '../parts/pair-names.tsx';
 import { openPractice } from '../practices.ts';
 import { go } from '../route.ts';
 import { words } from '../words/words.ts';
@@ -49,7 +50,9 @@ export function CallIn({ round }: { round: OpenRound }) {
               onClick={() => setChosen(place)}
             >
               <Letter letter={each.side.letter} />
-              <span class="cut">{namesOf(each.players)}</span>
+              <span class="call-names">
+                <PairNames players={each.players} terms={round.terms} />
+              </span>
               {each.sets === undefined ? (
                 <span class="small">{t.notHeard}</span>
               ) : (

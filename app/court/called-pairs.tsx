@@ -24,7 +24,7 @@ export function CalledPairs({
         {called.map(({ pair }) => (
           <li key={pair.letter}>
             <Letter letter={pair.letter} />
-            <span class="pair-list">
+            <span class="break pair-list">
               <PairNames
                 players={pair.players}
                 terms={round.terms}

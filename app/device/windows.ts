@@ -7,12 +7,12 @@ import { signal } from '@preact/signals';
 export const leads = signal(false);
 
 /**
- * Whether this window calls the signs of a round, by sound and buzz. One does: the one that a
+ * Whether this window gives the signs of a round, by sound and buzz. One does: the one that a
  * person touched last, for a phone lets a window sound only once it was touched, and so one that was
  * never touched waits for no turn. Once that window is closed another takes over that was touched
  * before; where there is none the round is silent until somebody touches one.
  */
-export const calls = signal(false);
+export const givesSigns = signal(false);
 
 /** What one window tells the others; whoever hears it checks what it is. */
 export type Told =
@@ -20,8 +20,8 @@ export type Told =
   | { entries: readonly unknown[] }
   /** The records were changed in other ways: read them again. */
   | { again: true }
-  /** The window that says so calls from now on: only where the phone has no locks to see to it. */
-  | { calls: true };
+  /** The window that says so gives the signs from now on: only where the phone has no locks to see to it. */
+  | { signs: true };
 
 let channel: BroadcastChannel | undefined;
 let database = '';
@@ -34,7 +34,7 @@ export function joinWindows(shared: string, hear: (told: unknown) => void): void
   try {
     channel = new BroadcastChannel(database);
     channel.onmessage = ({ data }) => {
-      if (data?.calls) calls.value = false;
+      if (data?.signs) givesSigns.value = false;
       else hear(data);
     };
   } catch {
@@ -44,14 +44,14 @@ export function joinWindows(shared: string, hear: (told: unknown) => void): void
 
 export const tellWindows = (told: Told): void => channel?.postMessage(told);
 
-/** A person works this window: it leads and calls from now on. */
+/** A person works this window: it leads and gives the signs from now on. */
 export function takeLead(): void {
   if (navigator.locks) {
     if (!leads.value) queueFor('lead', leads, true);
-    if (!calls.value) queueFor('calls', calls, true);
-  } else if (!calls.value) {
-    calls.value = true;
-    tellWindows({ calls: true });
+    if (!givesSigns.value) queueFor('signs', givesSigns, true);
+  } else if (!givesSigns.value) {
+    givesSigns.value = true;
+    tellWindows({ signs: true });
   }
 }
 

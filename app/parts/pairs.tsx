@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { countsByPlayer } from '../../core/drill/counting-rules.ts';
 import { rolesDiffer, type Terms } from '../../core/drill/drill.ts';
 import type { OnCourt } from '../../core/planning/assign-courts.ts';
 import { keepsRoles } from '../../core/round/keeps-roles.ts';
@@ -106,7 +107,7 @@ export function Pairs({
       )}
       {trio && (
         <p class="small break">
-          {(terms?.rule === 'on-target' ? t.trioOnTarget : t.trio)(
+          {(terms && countsByPlayer(terms.rule) ? t.trioOnTarget : t.trio)(
             playerName(trio.players[2] ?? ''),
           )}
         </p>

@@ -74,7 +74,7 @@ function There({ practice }: { practice: Practice }) {
               aria-pressed={there.has(player)}
               onClick={() => correctPresence(practice, player, !there.has(player))}
             >
-              <span class="cut">{playerName(player)}</span>
+              <span class="grow break">{playerName(player)}</span>
             </button>
           </li>
         ))}
@@ -93,7 +93,7 @@ function Rounds({ practice }: { practice: Practice }) {
       <ol class="ruled">
         {played.map((round) => (
           <li key={round.id}>
-            <a class="grow cut" href={href('settle', round.id)}>
+            <a class="grow break" href={href('settle', round.id)}>
               {words.value.named(
                 words.value.today.roundNumber(round.ordinal + 1),
                 drillName(round.terms),

@@ -1,7 +1,7 @@
-import { expect, type Page, test } from 'playwright/test';
 import { Coach } from './coach.ts';
 import { NOON, openPlanted } from './planted-round.ts';
 import { openPractised, playerId } from './played-practice.ts';
+import { expect, type Page, test } from './test.ts';
 
 /* A phone in a child's hand, and how the coach takes it back. */
 

@@ -1,7 +1,8 @@
-import { expect, type Page, test } from 'playwright/test';
+import { en } from '../../app/words/en.ts';
 import { Coach } from './coach.ts';
 import { NOON } from './planted-round.ts';
 import { openPractised, playerId } from './played-practice.ts';
+import { expect, type Page, test } from './test.ts';
 
 /*
  * The narrowest phones, twice the text, and the longest names without a space: no screen is wider
@@ -51,11 +52,20 @@ const faults = (page: Page): Promise<string[]> =>
       if (width > 0 && (left < -0.5 || right > innerWidth + 0.5)) {
         found.push(`${called(element)} reaches beyond the phone`);
       }
-      if (element.closest('.tile-name, .wall-pair, .wall-title')) continue;
+      if (element.closest('.tile-name, .call-names, .wall-pair, .wall-title')) continue;
       const scrolls = ['auto', 'scroll'].includes(style.overflowX) || element.matches('input');
       if (element.clientWidth > 0 && element.scrollWidth > element.clientWidth + 1 && !scrolls) {
         found.push(`${called(element)} is cut`);
       }
+    }
+    // No row of those who call lies on another.
+    const rows = [...document.querySelectorAll('.call-row')];
+    for (const [at, row] of rows.entries()) {
+      const { bottom } = row.getBoundingClientRect();
+      const names = row.querySelector('.call-names')?.getBoundingClientRect();
+      if (names && names.bottom > bottom + 1) found.push(`${called(row)} is lower than its names`);
+      const next = rows[at + 1]?.getBoundingClientRect();
+      if (next && next.top < bottom - 1 && next.left < 40) found.push(`${called(row)} is lain on`);
     }
     // What tells two names apart is seen however little room they have.
     for (const apart of document.querySelectorAll('[data-alike] > b')) {
@@ -106,7 +116,14 @@ test('no screen is wider than the phone, and its ways on are in sight, with twel
   for (const address of [
     ...['block', 'propose', 'sheet', 'squad', 'players', 'week', 'coverage', 'review'],
     ...[`player/${playerId(0)}`, `review/${playerId(0)}`, `coverage/${playerId(0)}`],
-    ...['settings', 'help', 'drill', 'drill/lob-and-overhead', 'tempo/lob-and-overhead'],
+    ...[
+      'practice/practice-1',
+      'settings',
+      'help',
+      'drill',
+      'drill/lob-and-overhead',
+      'tempo/lob-and-overhead',
+    ],
   ]) {
     await coach.visit(address);
     await page.clock.runFor(1_000);
@@ -151,9 +168,31 @@ test('the court from its card to settle is no wider than the phone, with eleven 
     await page.clock.fastForward(130_000);
     await page.locator('.tile-count').last().tap();
     await coach.button('Put counts right').tap();
-    await coach.button(/fewer/).first().waitFor();
+    await page.getByRole('heading', { name: en.settle.title }).waitFor();
+    // All that is folded away is opened.
+    await page.locator('main details').evaluateAll((all: HTMLDetailsElement[]) => {
+      for (const folded of all) folded.open = true;
+    });
     await look(page, `settle ${drill}`);
     await coach.button(drill === DRILLS.at(-1) ? /^Done/ : 'Next round').tap();
   }
   await look(page, 'the block is done');
+});
+
+test('a round that is called at the horn is no wider than the phone, with eleven names of 38 letters', async ({
+  page,
+}) => {
+  const coach = new Coach(page);
+  await openPractised(
+    page,
+    { names: NAMES, drills: DRILLS.slice(0, 1), daysBefore: [1], here: 11 },
+    'court',
+  );
+  await coach.button(en.court.ways.called).tap();
+  await look(page, 'card of a called round');
+  await coach.start();
+  await look(page, 'running called round');
+  await page.clock.fastForward(130_000);
+  await page.locator('.call-row').first().waitFor();
+  await look(page, 'calling in');
 });

@@ -1,6 +1,5 @@
-import { expect, type Page, test } from 'playwright/test';
-import { NOON } from './planted-round.ts';
 import { openPractised } from './played-practice.ts';
+import { expect, type Page, test } from './test.ts';
 
 /* The week on paper: A4 with the page's own margin of 15 mm, as Chromium prints it. */
 
@@ -64,10 +63,6 @@ async function overlaps(page: Page): Promise<string[]> {
   await page.emulateMedia({ media: 'screen' });
   return found;
 }
-
-test.beforeEach(async ({ page }) => {
-  await page.clock.setFixedTime(NOON);
-});
 
 for (const players of [2, 11, 12]) {
   test(`a week of ${players} players is one page`, async ({ page }) => {

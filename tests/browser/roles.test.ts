@@ -1,7 +1,7 @@
-import { expect, type Locator, type Page, test } from 'playwright/test';
 import { Coach } from './coach.ts';
 import { NOON } from './planted-round.ts';
 import { openPractised } from './played-practice.ts';
+import { expect, type Locator, type Page, test } from './test.ts';
 
 /* Who has role 1 and who role 2 decides whose lob and whose overhead it was: every screen says it. */
 

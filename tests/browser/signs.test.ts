@@ -1,7 +1,8 @@
-import { type BrowserContext, expect, type Page, test } from 'playwright/test';
+import type { BrowserContext } from 'playwright/test';
 import { Coach } from './coach.ts';
+import { expect, type Page, test } from './test.ts';
 
-/* Who calls the signs where the app is open in more windows than one. */
+/* Who gives the signs where the app is open in more windows than one. */
 
 declare global {
   interface Window {
@@ -79,7 +80,7 @@ test.describe('with two windows that were both touched', () => {
     expect((await heard(other)).buzzes).toBe(1);
   });
 
-  test('the other takes the horn over where the one that calls is closed', async ({
+  test('the other takes the horn over where the one that gives it is closed', async ({
     page,
     context,
   }) => {
@@ -107,7 +108,7 @@ test.describe('with two windows that were both touched', () => {
     expect(await heard(third)).toEqual({ horns: 0, buzzes: 0 });
   });
 
-  test('on a phone without locks the one that was touched last calls too', async ({
+  test('on a phone without locks the one that was touched last gives the signs too', async ({
     page,
     context,
   }) => {

@@ -1,7 +1,6 @@
-import { expect, type Page, test } from 'playwright/test';
 import { Coach } from './coach.ts';
-import { NOON } from './planted-round.ts';
 import { openPractised, playerId } from './played-practice.ts';
+import { expect, type Page, test } from './test.ts';
 
 /* The same word over the same practices, whoever looks: the coach's review and the player's own page. */
 
@@ -66,8 +65,4 @@ test('while practices are still being worked out neither says a word that may ch
     await expect(part).toContainText('still being worked out');
     await expect(page.locator('.trend')).toHaveCount(0);
   }
-});
-
-test.beforeEach(async ({ page }) => {
-  await page.clock.setFixedTime(NOON);
 });
