@@ -89,9 +89,9 @@ const isEstimate = (estimate: unknown): boolean =>
 
 const isConsistency = (known: unknown): boolean =>
   isRecord(known) &&
-  isSeconds(known.consistency) &&
-  Number(known.consistency) <= 1 &&
-  isSeconds(known.consistencySd);
+  isGap(known.consistency) &&
+  Number(known.consistency) < 1 &&
+  isGap(known.consistencySd);
 
 const isPaces = (paces: unknown): boolean => isRecord(paces) && Object.values(paces).every(isPace);
 
