@@ -2,7 +2,13 @@ import { computed, effect, signal, untracked } from '@preact/signals';
 import { estimateOf, isCurrent } from '../core/figures/estimate.ts';
 import { pacesBy } from '../core/figures/paces.ts';
 import { pairStints } from '../core/figures/stints.ts';
-import type { Estimate, PlayedRound, PlayedTally, Summary } from '../core/ledger/summary.ts';
+import {
+  type Estimate,
+  type PlayedRound,
+  type PlayedTally,
+  type Summary,
+  workedOutOf,
+} from '../core/ledger/summary.ts';
 import { isHeard } from '../core/round/tally.ts';
 import type { Pace } from '../core/round/tempo.ts';
 import { currentRound, isRunning } from './actions.ts';
@@ -17,13 +23,9 @@ import { history, keepEstimates, openPractice, practice, summaries } from './pra
 
 const held = signal<ReadonlyMap<string, Estimate>>(new Map());
 
-const madeFrom = (
-  { terms, seconds, unwatched }: PlayedRound,
-  tally: PlayedTally,
-  pace?: Pace,
-): string => {
+const madeFrom = (round: PlayedRound, tally: PlayedTally, pace?: Pace): string => {
   const { estimate: _, ...counted } = tally;
-  return JSON.stringify([terms, seconds, unwatched, counted, pace]);
+  return JSON.stringify([workedOutOf(round, counted), pace]);
 };
 
 const paces = computed(() => pacesBy(summaries.value));

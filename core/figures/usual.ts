@@ -91,19 +91,19 @@ function workIn(summary: Summary, player: string): OwnWork[] {
   const works: OwnWork[] = [];
   for (const round of summary.rounds) {
     const { terms } = round;
-    const tally = round.tallies.findLast(
-      (each) => each.pair.players.includes(player) && isHeardOf(each, player),
-    );
-    const own = tally && shares(terms, tally, round.seconds).find((s) => s.player === player);
-    if (!own) continue;
-    let work = works.find((before) => alike(before.terms, terms));
-    if (!work) {
-      work = { drill: terms.drill, terms, sets: 0, touches: 0, seconds: 0 };
-      works.push(work);
+    // One who lost a partner in mid-round and went on with others is in two pairs of it.
+    for (const tally of round.tallies) {
+      const own = shares(terms, tally, round.seconds).find((share) => share.player === player);
+      if (!own || !isHeardOf(tally, player)) continue;
+      let work = works.find((before) => alike(before.terms, terms));
+      if (!work) {
+        work = { drill: terms.drill, terms, sets: 0, touches: 0, seconds: 0 };
+        works.push(work);
+      }
+      work.sets += own.sets;
+      work.touches += sumTouches(own.touches);
+      work.seconds += secondsOf(round, tally) * own.time;
     }
-    work.sets += own.sets;
-    work.touches += sumTouches(own.touches);
-    work.seconds += secondsOf(round, tally) * own.time;
   }
   return works;
 }

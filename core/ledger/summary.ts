@@ -131,9 +131,9 @@ export const inOrderHeld = (
 export function withEstimatesOf(summary: Summary, earlier: Summary | undefined): Summary {
   if (!earlier) return summary;
   const known = new Map(
-    earlier.rounds.flatMap(({ terms, seconds, tallies }) =>
-      tallies.flatMap(({ estimate, ...tally }) =>
-        estimate ? [[JSON.stringify([terms, seconds, tally]), estimate] as const] : [],
+    earlier.rounds.flatMap((round) =>
+      round.tallies.flatMap(({ estimate, ...tally }) =>
+        estimate ? [[workedOutOf(round, tally), estimate] as const] : [],
       ),
     ),
   );
@@ -143,9 +143,13 @@ export function withEstimatesOf(summary: Summary, earlier: Summary | undefined):
     rounds: summary.rounds.map((round) => ({
       ...round,
       tallies: round.tallies.map((tally) => {
-        const estimate = known.get(JSON.stringify([round.terms, round.seconds, tally]));
+        const estimate = known.get(workedOutOf(round, tally));
         return estimate ? { ...tally, estimate } : tally;
       }),
     })),
   };
 }
+
+/** All that an estimate is made from, but for what was measured of the drill's clock. */
+export const workedOutOf = ({ terms, seconds, unwatched }: PlayedRound, tally: Tally): string =>
+  JSON.stringify([terms, seconds, unwatched, tally]);

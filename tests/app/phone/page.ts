@@ -61,6 +61,7 @@ export class Page {
   #hidden = false;
   #hash = '';
   readonly #shared: Shared;
+  readonly #timers = new Set<ReturnType<typeof setTimeout>>();
 
   constructor(open: ReturnType<typeof compiled>, shared: Shared, hash = '') {
     this.#shared = shared;
@@ -118,6 +119,7 @@ export class Page {
   /** Nothing is heard, timed, written or asked any more, as where the phone ends the app. */
   kill(): void {
     this.#alive = false;
+    for (const timer of this.#timers) clearTimeout(timer);
     this.#shared.locks.leave(this);
     this.#shared.channels.leave(this);
     for (const connection of this.#connections) connection.close();
@@ -125,8 +127,11 @@ export class Page {
   }
 
   #timer(set: typeof setTimeout | typeof setInterval) {
-    return (deed: (...given: unknown[]) => void, wait = 0, ...given: unknown[]) =>
-      set(() => this.#alive && deed(...given), wait);
+    return (deed: (...given: unknown[]) => void, wait = 0, ...given: unknown[]) => {
+      const timer = set(() => this.#alive && deed(...given), wait);
+      this.#timers.add(timer);
+      return timer;
+    };
   }
 
   #location() {

@@ -8,6 +8,9 @@ import { quiet } from './quiet.ts';
 
 /** The phone's clock is moved in steps no longer than this, in milliseconds, for all to happen in order. */
 const STEP_MS = 5_000;
+/** A long time is passed in longer steps. */
+const LONG_MS = 600_000;
+const LONG_STEP_MS = 300_000;
 /** After every deed so much time passes: what was drawn anew is seen, and its effects have begun. */
 const DEED_MS = 60;
 /** The database of the coach's own ledger. */
@@ -84,7 +87,7 @@ export class Phone {
   async until(then: string): Promise<void> {
     const left = timeOf(then) - Date.now();
     if (left < 0) throw new RangeError(`${then} is over`);
-    await this.pass(left, 60_000);
+    await this.pass(left, left > LONG_MS ? LONG_STEP_MS : STEP_MS);
   }
 
   /** Sleeps until then: no timer of a page goes, and its steady clock stands still. */
@@ -108,6 +111,17 @@ export class Phone {
     const done = deed();
     await this.pass(DEED_MS);
     return done;
+  }
+
+  /** Lets as much time pass as a long work of a page takes. */
+  async through<T>(work: Promise<T>): Promise<T> {
+    let going = true;
+    const stop = () => {
+      going = false;
+    };
+    work.then(stop, stop);
+    for (await quiet(); going; ) await this.pass(1);
+    return work;
   }
 
   /** Waits until a page has worked out every estimate that it can. */

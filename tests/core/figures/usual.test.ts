@@ -133,6 +133,19 @@ describe("a player's own day", () => {
     );
   });
 
+  test('has the sets of both pairs for one who went on with others in mid-round', () => {
+    const round = roundWith(0, terms, [
+      [['a', 'b'], 2],
+      [['c', 'd', 'a'], 3],
+    ]);
+    round.tallies[0]!.span = { from: 0, to: 30 };
+    round.tallies[1]!.span = { from: 30, to: 120 };
+    // In the trio a hits in the second and the third set of three, for two thirds of its 90 s.
+    expect(ownDay([], practiceWith('2026-03-09', [round]), 'a')).toEqual([
+      { drill: 'rally', terms, sets: 4, touches: 8, seconds: 90 },
+    ]);
+  });
+
   test('counts a trio by the sets and the clock of the player alone', () => {
     const trio = practiceWith('2026-03-02', [roundWith(0, terms, [[['a', 'b', 'c'], 6]])]);
     const [work] = ownDay([trio], day('2026-03-09', [6, 120]), 'a');

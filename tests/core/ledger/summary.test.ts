@@ -92,6 +92,25 @@ describe('a summary', () => {
     expect(withEstimatesOf(after, undefined)).toBe(after);
   });
 
+  test('does not keep what was worked out of a round before it was said that nobody watched a part of it', () => {
+    const played = [
+      ...[set('r1', 0), started('r1')],
+      { kind: 'mark', practice: PRACTICE, round: 'r1', pair: 'A', second: 20 } as const,
+      { kind: 'round-settled', practice: PRACTICE, round: 'r1' } as const,
+    ];
+    const before = summarise(fold(...played), MORNING + 3_600_000);
+    const estimate = { model: 1, shots: 50, sd: 5, low: 44, high: 56 };
+    before.rounds[0]!.tallies[0]!.estimate = estimate;
+    const same = withEstimatesOf(summarise(fold(...played), MORNING + 3_600_000), before);
+    expect(same.rounds[0]!.tallies[0]!.estimate).toBe(estimate);
+    const unwatched: Saying = {
+      ...{ kind: 'stretch-watched', practice: PRACTICE, round: 'r1', from: 60, to: 80 },
+      watched: false,
+    };
+    const after = summarise(fold(...played, unwatched), MORNING + 3_600_000);
+    expect(withEstimatesOf(after, before).rounds[0]!.tallies[0]).not.toHaveProperty('estimate');
+  });
+
   test('stands by its date, and on one date by its opening', () => {
     const [evening, morning] = ['b', 'a'].map((opened) => ({ date: '2026-03-02', opened }));
     const before = { date: '2026-03-01', opened: 'c' };
