@@ -9,20 +9,27 @@ import { library } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
 import { BlockCautions, DrillCautions } from '../parts/cautions.tsx';
 import { CourtsAsked } from '../parts/courts-asked.tsx';
+import { lazyPart } from '../parts/lazy.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { Pairs } from '../parts/pairs.tsx';
 import { Presence } from '../parts/presence.tsx';
-import { SquadCourt, setupOf } from '../parts/squad-court.tsx';
+import { SteppedCourt } from '../parts/squad-court.tsx';
 import { openPractice } from '../practices.ts';
 import { go } from '../route.ts';
-import { drillName, rolesLine, textOf } from '../words/drill-text.ts';
+import { drillName, textOf } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';
 import { startRound } from './clock-deeds.ts';
 import { OtherScreens } from './other-screens.tsx';
 import { SayPairs } from './say-pairs.tsx';
 import { leavesFocus, useKeys } from './use-keys.ts';
 import './before-round.css';
+
+/** What the card says to somebody who never saw the drill. */
+const DrillRun = lazyPart(
+  () => import('../parts/drill-run.tsx').then((file) => file.DrillRun),
+  () => <dd>{words.value.notLoaded}</dd>,
+);
 
 /** How the sets of the round are counted, pair by pair where wanted, and whether roles turn in it. */
 function CountedHow({ round, coming }: { round: OpenRound; coming: Coming }) {
@@ -94,12 +101,10 @@ export function BeforeRound({ round }: { round: OpenRound }) {
   const practice = openPractice.value;
   const drill = library.value.drills.get(round.terms.drill);
   const text = drill && textOf(drill);
-  const roles = text && rolesLine(text);
   const lacking = obstacle(practice);
   const coming = lacking === undefined ? comingRound.value : undefined;
   const pairs = coming?.pairs ?? [];
   const playing = coming ? playingPairs() : [];
-  const setup = drill ? setupOf(drill) : [];
   useKeys([], () => {
     if (pairs.length > 0) startRound(round);
   });
@@ -119,32 +124,27 @@ export function BeforeRound({ round }: { round: OpenRound }) {
       </header>
       <Messages />
       <div class="before-card">
-        {drill && <SquadCourt drill={drill} />}
+        {drill && <SteppedCourt key={drill.id} drill={drill} />}
         <dl class="before-facts">
+          {text?.intention && (
+            <>
+              <dt>{t.intention}</dt>
+              <dd>{text.intention}</dd>
+            </>
+          )}
+          {text?.cue && (
+            <>
+              <dt>{t.cue}</dt>
+              <dd>
+                <b>{text.cue}</b>
+              </dd>
+            </>
+          )}
           <dt>{t.counting}</dt>
           <dd>
             <b>{words.value.setCounts(round.terms.rule, round.terms.size)}</b>
           </dd>
-          {text && (
-            <>
-              {text.cue && (
-                <>
-                  <dt>{t.cue}</dt>
-                  <dd>{text.cue}</dd>
-                </>
-              )}
-              {setup.length > 0 && <dt>{t.markers}</dt>}
-              {setup.map((line, index) => (
-                <dd key={index}>{line}</dd>
-              ))}
-              {roles && (
-                <>
-                  <dt>{t.roles}</dt>
-                  <dd>{roles}</dd>
-                </>
-              )}
-            </>
-          )}
+          {drill && <DrillRun drill={drill} />}
         </dl>
       </div>
       <DrillCautions shots={round.terms.shots} />

@@ -1,6 +1,7 @@
 import { countingRules, LARGEST_SIZE, roleNumbers, strokes } from '../../core/drill/drill.ts';
 import { Button } from '../parts/button.tsx';
 import { Stepper } from '../parts/stepper.tsx';
+import { cardWords } from '../words/card-words.ts';
 import { words } from '../words/words.ts';
 import {
   type Draft,
@@ -29,7 +30,7 @@ export function Counting({
   /** What is wrong with the shots of the sequence. */
   fault: Fault | undefined;
 }) {
-  const t = words.value.drill;
+  const t = cardWords.value;
   return (
     <>
       <fieldset class="drill-rules">
@@ -88,10 +89,10 @@ export function Counting({
 }
 
 const strokeNames = () =>
-  strokes.map((stroke) => [stroke, words.value.drill.strokeNames[stroke]] as const);
+  strokes.map((stroke) => [stroke, cardWords.value.strokeNames[stroke]] as const);
 
 function Sequence({ draft, onChange, fault }: Props & { fault: Fault | undefined }) {
-  const t = words.value.drill;
+  const t = cardWords.value;
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset would draw a box and a legend
     <div role="group" aria-labelledby="drill-shots-title" class="stack">

@@ -36,6 +36,10 @@ export interface Draft {
   intention: string;
   cue: string;
   roleNames: readonly [string, string];
+  /** What may be left empty: see DrillText. */
+  tasks: readonly [string, string];
+  feed: string;
+  counts: string;
   family: Family;
   rule: CountingRule;
   /** Of a set that is counted in a row or in total; kept while another rule is chosen. */
@@ -85,6 +89,9 @@ export const emptyDraft = (): Draft => ({
   intention: '',
   cue: '',
   roleNames: ['', ''],
+  tasks: ['', ''],
+  feed: '',
+  counts: '',
   family: 'groundstrokes',
   rule: 'in-a-row',
   size: 10,
@@ -99,7 +106,8 @@ export const emptyDraft = (): Draft => ({
 });
 
 /** A drill to be changed; `text` is what people read of it now. */
-export function draftOf(drill: Drill, { name, intention, cue, roles }: DrillText): Draft {
+export function draftOf(drill: Drill, text: DrillText): Draft {
+  const { name, intention, cue, roles } = text;
   const empty = emptyDraft();
   const isSequence = drill.rule === 'sequence';
   const shots = drill.shots.map(({ role, stroke, from, to }) => ({
@@ -120,6 +128,9 @@ export function draftOf(drill: Drill, { name, intention, cue, roles }: DrillText
     intention,
     cue,
     roleNames: roles,
+    tasks: text.tasks ?? empty.tasks,
+    feed: text.feed ?? '',
+    counts: text.counts ?? '',
     family: drill.family,
     rule: drill.rule,
     size: isSequence || drill.rule === 'on-target' ? empty.size : drill.size,

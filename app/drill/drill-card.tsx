@@ -12,21 +12,22 @@ import { isStarter } from '../../core/ledger/library.ts';
 import { squadSettings } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
 import { DrillCautions } from '../parts/cautions.tsx';
+import { DrillRun } from '../parts/drill-run.tsx';
 import { Foot } from '../parts/foot.tsx';
 import { Messages } from '../parts/messages.tsx';
-import { SquadCourt, setupOf, squadLanes } from '../parts/squad-court.tsx';
+import { SteppedCourt, squadLanes } from '../parts/squad-court.tsx';
 import { lengthOf, whereabouts } from '../parts/whereabouts.ts';
 import { go } from '../route.ts';
-import { textOf } from '../words/drill-text.ts';
+import { cardWords } from '../words/card-words.ts';
+import { wholeTextOf } from '../words/drill-instructions.ts';
 import { words } from '../words/words.ts';
 import { dropDrill, isPlanned } from './actions.ts';
 import { dropDraft } from './stored-draft.ts';
 
 /** A drill as a coach explains it and sets it out. */
 export function DrillCard({ drill, onChange }: { drill: Drill; onChange: () => void }) {
-  const t = words.value.drill;
-  const text = textOf(drill);
-  const setup = setupOf(drill);
+  const t = cardWords.value;
+  const text = wholeTextOf(drill);
   const lanes = squadLanes(drill);
   const isVersion = isStarter(drill.id) && drill.text !== undefined;
   return (
@@ -36,14 +37,16 @@ export function DrillCard({ drill, onChange }: { drill: Drill; onChange: () => v
       </header>
       <Messages />
       <div class="drill-card">
-        <figure class="drill-court">
-          <SquadCourt drill={drill} />
-        </figure>
+        <div class="drill-court">
+          <SteppedCourt drill={drill} />
+        </div>
         <dl class="drill-facts">
-          <dt>{t.counting}</dt>
-          <dd>
-            <b>{words.value.setCounts(drill.rule, drill.size)}</b>
-          </dd>
+          {text.intention && (
+            <>
+              <dt>{t.intention}</dt>
+              <dd>{text.intention}</dd>
+            </>
+          )}
           {text.cue && (
             <>
               <dt>{t.cue}</dt>
@@ -52,12 +55,11 @@ export function DrillCard({ drill, onChange }: { drill: Drill; onChange: () => v
               </dd>
             </>
           )}
-          {text.intention && (
-            <>
-              <dt>{t.intention}</dt>
-              <dd>{text.intention}</dd>
-            </>
-          )}
+          <dt>{t.counting}</dt>
+          <dd>
+            <b>{words.value.setCounts(drill.rule, drill.size)}</b>
+          </dd>
+          <DrillRun drill={drill} />
           <dt>{t.inSet}</dt>
           {drill.rule === 'on-target' ? (
             <dd>{words.value.named(t.whoStrikes, struck(drill, drill.shots[0]?.role ?? 0))}</dd>
@@ -74,14 +76,6 @@ export function DrillCard({ drill, onChange }: { drill: Drill; onChange: () => v
           <dd>{words.value.families[drill.family]}</dd>
           <dt>{t.perCourt}</dt>
           <dd class="number">{words.value.number(lanes.length)}</dd>
-          {setup.length > 0 && (
-            <>
-              <dt>{t.setup}</dt>
-              {setup.map((line, index) => (
-                <dd key={index}>{line}</dd>
-              ))}
-            </>
-          )}
         </dl>
       </div>
       <DrillCautions shots={drill.shots} />
@@ -106,13 +100,13 @@ export function DrillCard({ drill, onChange }: { drill: Drill; onChange: () => v
 
 /** What a role strikes in one set, as people say it. */
 function struck(drill: Drill, role: RoleNumber): string {
-  const t = words.value.drill.strokes;
+  const t = cardWords.value.strokes;
   const touches = Object.entries(touchesInSet(termsOf(drill), role));
   return words.value.list(touches.map(([stroke, n]) => t[stroke as keyof typeof t](n)));
 }
 
 function Places({ drill }: { drill: Drill }) {
-  const t = words.value.drill;
+  const t = cardWords.value;
   const where = (place: Place) => whereabouts(place, squadSettings.value.size);
   const told: [name: string, where: string][] = [];
   for (const role of roleNumbers) {
@@ -144,7 +138,7 @@ function Places({ drill }: { drill: Drill }) {
 
 /** Takes an own drill out, or puts a starter drill back; the second press means it. */
 function Drop({ drill, isVersion }: { drill: Drill; isVersion: boolean }) {
-  const t = words.value.drill;
+  const t = cardWords.value;
   const [sure, setSure] = useState(false);
   if (!isVersion && isPlanned(drill.id)) return <p class="small">{t.inBlock}</p>;
   const press = () => {

@@ -4,7 +4,8 @@ import { type Drill, families, roleNumbers } from '../../core/drill/drill.ts';
 import { Button } from '../parts/button.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { Stepper } from '../parts/stepper.tsx';
-import { textOf } from '../words/drill-text.ts';
+import { cardWords } from '../words/card-words.ts';
+import { wholeTextOf } from '../words/drill-instructions.ts';
 import { words } from '../words/words.ts';
 import { namesBeside, writeDrill } from './actions.ts';
 import { Counting } from './counting.tsx';
@@ -17,9 +18,9 @@ import { thingsOf } from './things.ts';
 
 /** Everything that a drill is, to be written or changed; without a drill a new one. */
 export function DrillForm({ drill, onDone }: { drill?: Drill; onDone: () => void }) {
-  const t = words.value.drill;
+  const t = cardWords.value;
   const form = useRef<HTMLFormElement>(null);
-  const [start] = useState(() => (drill ? draftOf(drill, textOf(drill)) : emptyDraft()));
+  const [start] = useState(() => (drill ? draftOf(drill, wholeTextOf(drill)) : emptyDraft()));
   const [draft, setDraft] = useState(start);
   const [resumed, setResumed] = useState(false);
   const touched = useRef(false);
@@ -136,6 +137,37 @@ export function DrillForm({ drill, onDone }: { drill?: Drill; onDone: () => void
               />
             ))}
           </div>
+          <p class="small">{t.optional}</p>
+          {roleNumbers.map((role) => (
+            <TextField
+              key={role}
+              field={`task-${role}`}
+              label={t.tasksOf(role)}
+              rows={2}
+              value={draft.tasks[role]}
+              fault={faultOf(`task-${role}`)}
+              onInput={(task) => {
+                const [one, two] = draft.tasks;
+                change({ ...draft, tasks: role === 0 ? [task, two] : [one, task] });
+              }}
+            />
+          ))}
+          <TextField
+            field="feed"
+            label={t.feedMeans}
+            rows={2}
+            value={draft.feed}
+            fault={faultOf('feed')}
+            onInput={(feed) => change({ ...draft, feed })}
+          />
+          <TextField
+            field="counts"
+            label={t.countsMeans}
+            rows={2}
+            value={draft.counts}
+            fault={faultOf('counts')}
+            onInput={(counts) => change({ ...draft, counts })}
+          />
         </FormPart>
         <FormPart title={t.counting}>
           <Counting draft={draft} onChange={change} fault={faultOf('shots')} />
@@ -176,13 +208,17 @@ export function DrillForm({ drill, onDone }: { drill?: Drill; onDone: () => void
 
 /** The name of what is to be put right, as the form calls it; the sentence itself for the whole. */
 function whatIsFaulty(draft: Draft, fault: Fault): string {
-  const t = words.value.drill;
+  const t = cardWords.value;
   const texts: Record<string, string> = {
     name: t.name,
     intention: t.intention,
     cue: t.cue,
     'role-0': t.roleName(0),
     'role-1': t.roleName(1),
+    'task-0': t.tasksOf(0),
+    'task-1': t.tasksOf(1),
+    feed: t.feedMeans,
+    counts: t.countsMeans,
     shots: t.shots,
     'target-width': t.target,
     'target-length': t.target,

@@ -4,7 +4,7 @@ import { library } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { go, replace } from '../route.ts';
-import { words } from '../words/words.ts';
+import { cardWords } from '../words/card-words.ts';
 import { DrillCard } from './drill-card.tsx';
 import { DrillForm } from './drill-form.tsx';
 import './drill.css';
@@ -17,8 +17,8 @@ export function DrillScreen({ drill: id }: { drill: string | undefined }) {
   if (id === undefined) return <DrillForm onDone={() => replace('block')} />;
   return (
     <main class="page">
-      <Notice>{words.value.drill.notHere}</Notice>
-      <Button onClick={() => go('block')}>{words.value.drill.toBlock}</Button>
+      <Notice>{cardWords.value.notHere}</Notice>
+      <Button onClick={() => go('block')}>{cardWords.value.toBlock}</Button>
     </main>
   );
 }

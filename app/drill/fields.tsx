@@ -1,12 +1,13 @@
 import type { ComponentChildren } from 'preact';
 import { Button } from '../parts/button.tsx';
+import { cardWords } from '../words/card-words.ts';
 import { words } from '../words/words.ts';
 import type { Fault } from './read-draft.ts';
 import { type Metres, stepped, typed } from './spot.ts';
 
 /** What is wrong with a field, as a sentence that says what to do. */
 export function sayFault({ reason, most = 0 }: Fault): string {
-  const t = words.value.drill.faults;
+  const t = cardWords.value.faults;
   return reason === 'long' ? t.long(most) : t[reason];
 }
 
@@ -117,7 +118,7 @@ export function MetresField({
   saidAt?: string | undefined;
   onChange: (metres: Metres) => void;
 }) {
-  const t = words.value.drill;
+  const t = cardWords.value;
   return (
     <div class="drill-field">
       <label for={idOf(field)}>{label}</label>

@@ -4,7 +4,7 @@ import { markerUses } from '../../core/drill/drill.ts';
 import { Button } from '../parts/button.tsx';
 import { CourtDrawing } from '../parts/court-drawing.tsx';
 import { whereabouts } from '../parts/whereabouts.ts';
-import { words } from '../words/words.ts';
+import { cardWords } from '../words/card-words.ts';
 import { type Draft, drawnOf, MOST_MARKERS, withMarker, withTarget, withUse } from './draft.ts';
 import { Choice, FaultOf, MetresField } from './fields.tsx';
 import type { Fault } from './read-draft.ts';
@@ -13,7 +13,7 @@ import { type Thing, thingsOf, touched } from './things.ts';
 
 /** What a thing is called where it is chosen. */
 export function nameOf({ what, number }: Thing): string {
-  const t = words.value.drill;
+  const t = cardWords.value;
   switch (what) {
     case 'start':
       return t.starts(number);
@@ -45,7 +45,7 @@ export function Places({
   onChoose: (key: string) => void;
   faults: readonly Fault[];
 }) {
-  const t = words.value.drill;
+  const t = cardWords.value;
   const [refused, setRefused] = useState<string>();
   const things = thingsOf(draft);
   const chosen = things.find((thing) => thing.key === key) ?? things[0];
@@ -138,7 +138,7 @@ function ChosenFields({
   onChange: (draft: Draft) => void;
   faults: readonly Fault[];
 }) {
-  const t = words.value.drill;
+  const t = cardWords.value;
   const { at, put, without } = thing;
   const faultOf = (field: string) => faults.find((fault) => fault.field === field);
   // A number that cannot be read is wrong in its own field, a place off the court in both.
@@ -197,7 +197,7 @@ function ChosenFields({
             <MetresField
               key={side}
               field={`target-${side}`}
-              label={t[side]}
+              label={t.measures[side]}
               metres={target[side]}
               fault={faultOf(`target-${side}`)}
               onChange={(metres) => onChange({ ...draft, target: { ...target, [side]: metres } })}

@@ -18,7 +18,7 @@ const HAIR = 1e-6;
 
 /**
  * What is wrong, and with which field: a name of the text (`name`, `intention`, `cue`, `role-0`,
- * `role-1`), `shots`, the key of a thing, `target-width`, `target-length`, or the whole `drill`.
+ * `role-1`, `task-0`, `task-1`, `feed`, `counts`), `shots`, the key of a thing, `target-width`, `target-length`, or the whole `drill`.
  */
 export interface Fault {
   field: string;
@@ -47,6 +47,9 @@ export function readDraft(
       intention: draft.intention,
       cue: draft.cue,
       roles: draft.roleNames,
+      ...(draft.tasks.some(isSaid) && { tasks: draft.tasks }),
+      ...(isSaid(draft.feed) && { feed: draft.feed }),
+      ...(isSaid(draft.counts) && { counts: draft.counts }),
     },
   });
   const issues = read.error?.issues ?? [];
@@ -59,6 +62,8 @@ export function readDraft(
   if (faults.length > 0) return { faults };
   return read.success ? { drill: read.data } : { faults: [{ field: 'drill', reason: 'unfit' }] };
 }
+
+const isSaid = (text: string): boolean => text.trim() !== '';
 
 /** What a form can tell and the schema of a drill cannot: what was typed, and the lines. */
 function ownFaults(draft: Draft): Fault[] {
@@ -102,7 +107,8 @@ type Issue = NonNullable<ReturnType<typeof Drill.safeParse>['error']>['issues'][
 function faultOfText(issue: Issue): Fault[] {
   const [part, which, role] = issue.path;
   if (part !== 'text') return [];
-  const field = which === 'roles' ? `role-${String(role)}` : String(which);
+  const single = { roles: 'role', tasks: 'task' }[String(which)];
+  const field = single ? `${single}-${String(role)}` : String(which);
   if (issue.code === 'too_small') return [{ field, reason: 'empty' }];
   if (issue.code === 'too_big') return [{ field, reason: 'long', most: Number(issue.maximum) }];
   return [];

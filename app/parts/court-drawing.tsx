@@ -1,7 +1,9 @@
 import { useId } from 'preact/hooks';
 import { COURT, type CourtSize, courtSizes, lines } from '../../core/court/court.ts';
 import type { Place } from '../../core/court/place.ts';
-import { type Drill, flight, RUN_OFF, roleNumbers, targetOf } from '../../core/drill/drill.ts';
+import { flight, RUN_OFF, roleNumbers, targetOf } from '../../core/drill/drill.ts';
+import { type Drawn, scaledDrill, times } from './scaled-drill.ts';
+import { shotNumbers } from './shot-numbers.ts';
 import './court-drawing.css';
 
 /** Metres drawn round the court to touch: the last of them is still inside the run-off. */
@@ -10,21 +12,18 @@ const MARGIN = RUN_OFF - 0.1;
 /** Metres drawn round the outermost line or place where it is only looked at. */
 const EDGE = 1.1;
 
-/** Metres between a ball's path and its number. */
-const ASIDE = 0.85;
-
-type Drawn = Pick<Drill, 'rule' | 'shots' | 'roles' | 'markers' | 'target' | 'perCourt'>;
-
 /**
  * A drill on its court, to scale, the near side below: where each role starts (1, 2) and recovers
  * (a ring), the markers (triangles), the targets (hatched) and the ball's path, numbered in the
- * order of a sequence. Other lanes on the same court are drawn thin beside it.
+ * order of a sequence. Other lanes on the same court are drawn thin beside it. Of a story that is
+ * told shot by shot, the flights up to the present one are drawn, the earlier ones faint.
  */
 export function CourtDrawing({
   drill: set,
   others: near = [],
   size = 'full',
   label,
+  step,
   chosen,
   onTouch,
 }: {
@@ -32,6 +31,8 @@ export function CourtDrawing({
   others?: readonly Drawn[];
   size?: CourtSize;
   label: string;
+  /** The present shot of a story, from 0; left out, all of them are drawn. */
+  step?: number | undefined;
   /** A place that stands out, as the one that a touch would move. */
   chosen?: Place;
   /** Told where on the court a touch fell, in metres. */
@@ -41,8 +42,8 @@ export function CourtDrawing({
   const court = courtSizes[size];
   // A smaller court is drawn as large as the full one, so that numbers and lines are as thick.
   const scale = COURT.length / court.length;
-  const drill = scaled(set, scale);
-  const others = near.map((other) => scaled(other, scale));
+  const drill = scaledDrill(set, scale);
+  const others = near.map((other) => scaledDrill(other, scale));
   const drawn = [drill, ...others].flatMap(placesOf);
   const span = (lines: number, places: number[]) =>
     onTouch ? lines + 2 * MARGIN : 2 * (Math.max(lines / 2, ...places.map(Math.abs)) + EDGE);
@@ -54,6 +55,8 @@ export function CourtDrawing({
     COURT.length,
     drawn.map(({ y }) => y),
   );
+  const isTold = (shot: number) => step === undefined || shot <= step;
+  const pastIn = (shot: number) => (step !== undefined && shot < step ? ' court-past' : '');
   const targets = roleNumbers.flatMap((role) => targetOf(drill, role) ?? []);
   return (
     // biome-ignore lint/a11y/useKeyWithClickEvents: who gives onTouch has fields that do the same
@@ -105,6 +108,7 @@ export function CourtDrawing({
         />
       ))}
       {drill.shots.map((shot, index) => {
+        if (!isTold(index)) return null;
         const { from, to } = flight(drill, shot);
         return (
           <line
@@ -113,7 +117,7 @@ export function CourtDrawing({
             y1={-from.y}
             x2={to.x}
             y2={-to.y}
-            class={`court-flight court-flight-${shot.role}`}
+            class={`court-flight court-flight-${shot.role}${pastIn(index)}`}
             marker-end={`url(#${id}-arrow)`}
           />
         );
@@ -132,15 +136,15 @@ export function CourtDrawing({
           </text>
         </g>
       ))}
-      {drill.rule === 'sequence' &&
-        drill.shots.map((shot, index) => {
-          const { x, y } = beside(flight(drill, shot), (index + 0.5) / drill.shots.length);
-          return (
-            <text key={index} x={x} y={-y + 0.4} class="court-order">
-              {index + 1}
-            </text>
-          );
-        })}
+      {(drill.rule === 'sequence' || step !== undefined) &&
+        shotNumbers(drill, others).map(
+          ({ x, y }, index) =>
+            isTold(index) && (
+              <text key={index} x={x} y={-y + 0.4} class={`court-order${pastIn(index)}`}>
+                {index + 1}
+              </text>
+            ),
+        )}
       {chosen && (
         <path
           d={`M${scale * chosen.x - 1.3} ${-scale * chosen.y - 1.3} h2.6 v2.6 h-2.6 z`}
@@ -149,39 +153,6 @@ export function CourtDrawing({
       )}
     </svg>
   );
-}
-
-const times = <P extends Place>(place: P, by: number): P => ({
-  ...place,
-  x: by * place.x,
-  y: by * place.y,
-});
-
-function scaled(drill: Drawn, by: number): Drawn {
-  if (by === 1) return drill;
-  const [first, second] = drill.roles;
-  const role = ({ start, recover }: typeof first) => ({
-    start: times(start, by),
-    recover: times(recover, by),
-  });
-  const { target } = drill;
-  return {
-    ...drill,
-    shots: drill.shots.map((shot) => ({
-      ...shot,
-      ...(shot.from && { from: times(shot.from, by) }),
-      ...(shot.to && { to: times(shot.to, by) }),
-    })),
-    roles: [role(first), role(second)],
-    markers: drill.markers.map((marker) => ({ ...marker, at: times(marker.at, by) })),
-    ...(target && {
-      target: {
-        ...times(target, by),
-        width: by * target.width,
-        length: by * target.length,
-      },
-    }),
-  };
 }
 
 const placesOf = (drill: Drawn): Place[] => [
@@ -219,20 +190,6 @@ function OtherLane({ drill }: { drill: Drawn }) {
 const MarkerShape = ({ at }: { at: Place }) => (
   <path d={`M${at.x} ${-at.y - 0.5} l0.5 0.9 h-1 z`} class="court-marker" />
 );
-
-/**
- * To the right of a ball on its way, at a share of the middle of its path: so that balls that go
- * to and fro on one line are told apart.
- */
-function beside({ from, to }: { from: Place; to: Place }, share: number): Place {
-  const [dx, dy] = [to.x - from.x, to.y - from.y];
-  const far = Math.hypot(dx, dy) || 1;
-  const along = 0.2 + 0.6 * share;
-  return {
-    x: from.x + along * dx + (ASIDE * dy) / far,
-    y: from.y + along * dy - (ASIDE * dx) / far,
-  };
-}
 
 function placeOf({ clientX, clientY, currentTarget }: MouseEvent): Place {
   const toCourt = (currentTarget as SVGSVGElement).getScreenCTM()?.inverse();

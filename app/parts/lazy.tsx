@@ -15,10 +15,12 @@ export const lazyScreen = <Props extends object>(load: Load<Props>): ComponentTy
 
 /**
  * A part of a screen that the screen can do without: it is loaded once the screen stands, and until
- * then, or where it cannot be loaded, nothing is in its place.
+ * then nothing is in its place; where it cannot be loaded, `whereNot`, or nothing.
  */
-export const lazyPart = <Props extends object>(load: Load<Props>): ComponentType<Props> =>
-  lazy(load, () => null);
+export const lazyPart = <Props extends object>(
+  load: Load<Props>,
+  whereNot: () => ComponentChild = () => null,
+): ComponentType<Props> => lazy(load, whereNot);
 
 function lazy<Props extends object>(
   load: Load<Props>,

@@ -2,6 +2,7 @@ import { type Between, type CourtSize, describe, toFeet } from '../../core/court
 import { nearerLine } from '../../core/court/nearer-line.ts';
 import type { Place } from '../../core/court/place.ts';
 import { squadSettings } from '../ledger.ts';
+import { cardWords } from '../words/card-words.ts';
 import { words } from '../words/words.ts';
 
 /** Metres that a tape measure at the court cannot tell from none. */
@@ -18,7 +19,7 @@ export const lengthOf = (metres: number): string =>
 
 /** Where a place is, in words to set it out by: from the net, the centre and the nearest lines. */
 export function whereabouts(place: Place, size: CourtSize): string {
-  const t = words.value.drill.place;
+  const t = cardWords.value.place;
   const { side, fromNet, depth, hand, fromCentre, breadth } = describe(size, place);
   const isMiddle = hand === 'centre' || fromCentre < NOTHING;
   return [
@@ -33,16 +34,16 @@ export function whereabouts(place: Place, size: CourtSize): string {
 }
 
 function halfWay({ next }: Between<Line | 'net'>): string | undefined {
-  const t: Partial<Record<string, string>> = words.value.drill.place.halfWay;
+  const t: Partial<Record<string, string>> = cardWords.value.place.halfWay;
   if (!next || next.share < HALF.least || next.share > HALF.most) return undefined;
   return t[next.line];
 }
 
-type Line = keyof typeof words.value.drill.place.on;
+type Line = keyof typeof cardWords.value.place.on;
 
 /** From the nearer line, where that is not the net or the centre line, which is told anyway. */
 function fromLine(between: Between<Line | 'net' | 'centre-line'>): string | undefined {
-  const t = words.value.drill.place;
+  const t = cardWords.value.place;
   const { line, beyond } = nearerLine(between);
   if (line === 'net' || line === 'centre-line') return undefined;
   if (Math.abs(beyond) < NOTHING) return t.on[line];

@@ -8,9 +8,11 @@ import { Button } from '../parts/button.tsx';
 import { BlockCautions, DrillCautions } from '../parts/cautions.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { Pairs } from '../parts/pairs.tsx';
-import { SquadCourt, setupOf, squadLanes } from '../parts/squad-court.tsx';
+import { setupOf } from '../parts/setup.ts';
+import { SquadCourt, squadLanes } from '../parts/squad-court.tsx';
 import { go } from '../route.ts';
-import { rolesLine, textOf } from '../words/drill-text.ts';
+import { instructionsOf, rolesLines } from '../words/drill-instructions.ts';
+import { textOf } from '../words/drill-text.ts';
 import { planningWords } from '../words/planning-words.ts';
 import { words } from '../words/words.ts';
 import './sheet.css';
@@ -81,7 +83,7 @@ function SheetDrill({
 }) {
   const t = planningWords.value.sheet;
   const text = textOf(drill);
-  const roles = rolesLine(text);
+  const { feed, counts, ...roles } = instructionsOf(drill);
   const setup = setupOf(drill);
   return (
     <section class="sheet-drill" aria-label={text.name}>
@@ -94,15 +96,18 @@ function SheetDrill({
           <b class="number">{t.rounds(step.rounds, words.value.block.seconds(seconds))}</b>,{' '}
           {t[step.partners]}, {t.perCourt(squadLanes(drill).length)}
         </p>
-        <p>
-          <b>{words.value.setCounts(drill.rule, step.size ?? drill.size)}</b>
-        </p>
-        {roles && <p>{roles}</p>}
+        {text.intention && <p>{text.intention}</p>}
         {text.cue && (
           <p>
             <b>{text.cue}</b>
           </p>
         )}
+        <p>
+          <b>{words.value.setCounts(drill.rule, step.size ?? drill.size)}.</b> {counts}
+        </p>
+        {[...rolesLines(roles), ...(feed ? [feed] : [])].map((line) => (
+          <p key={line}>{line}</p>
+        ))}
         {setup.map((line, at) => (
           <p key={at}>▲ {line}</p>
         ))}

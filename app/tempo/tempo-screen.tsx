@@ -6,6 +6,7 @@ import { Messages } from '../parts/messages.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { openPractice, summaries } from '../practices.ts';
 import { go } from '../route.ts';
+import { cardWords } from '../words/card-words.ts';
 import { textOf } from '../words/drill-text.ts';
 import { figureWords } from '../words/figure-words.ts';
 import { words } from '../words/words.ts';
@@ -26,7 +27,7 @@ export function TempoScreen({ drill: id }: { drill: string }) {
       </header>
       <Messages />
       {!drill ? (
-        <p>{words.value.drill.notHere}</p>
+        <p>{cardWords.value.notHere}</p>
       ) : !openPractice.value ? (
         <Notice>{t.noPractice}</Notice>
       ) : (

@@ -1,3 +1,4 @@
+import { card } from './card.fr.ts';
 import { desk } from './desk.fr.ts';
 import { drills } from './drills.fr.ts';
 import { figures } from './figures.fr.ts';
@@ -176,10 +177,12 @@ export const fr: Words = {
     wait: (pairs) => count(pairs, 'paire attend', 'paires attendent'),
     at: (court) => `Court ${number.format(court + 1)}`,
     lane: (lane, lanes) =>
-      lanes > 2
-        ? (['à droite du milieu', 'à gauche du milieu', 'tout à droite', 'tout à gauche'][lane] ??
-          '')
-        : (['moitié droite', 'moitié gauche'][lane] ?? ''),
+      lanes === 3
+        ? (['au milieu', 'à droite', 'à gauche'][lane] ?? '')
+        : lanes > 2
+          ? (['à droite du milieu', 'à gauche du milieu', 'tout à droite', 'tout à gauche'][lane] ??
+            '')
+          : (['moitié droite', 'moitié gauche'][lane] ?? ''),
     turnIn: 'Entrent ensuite',
     turnInMeans: 'Aucun court n’est libre pour ces paires à ce passage : elles attendent à côté.',
   },
@@ -192,9 +195,9 @@ export const fr: Words = {
       'Les règles du club, de la fédération et du pays passent avant tout.',
     ],
     overhead:
-      'Smashs : pas de balle sous les pieds, personne juste derrière ; laisser tomber une balle qui part trop loin en arrière.',
+      'Smashs : se mettre de profil, ne jamais courir à reculons ; pas de balle sous les pieds, personne juste derrière. Un lob trop loin en arrière ou hors de son demi-court, on le laisse tomber ; en salle, attention au plafond.',
     serve:
-      'Services : seulement quand le partenaire regarde et se tient prêt ; personne ne traverse la trajectoire.',
+      'Services : seulement quand le partenaire regarde et se tient prêt ; personne ne passe devant qui sert.',
   },
   block: {
     title: 'Le bloc',
@@ -222,16 +225,16 @@ export const fr: Words = {
     planned: 'Prévu',
   },
   court: {
+    drawn: (name) => `Le court pour ${name} ; ses emplacements sont dits plus bas.`,
     title: 'Court',
     nothing: 'Aucun passage n’est prêt. Choisir d’abord qui est là et les exercices.',
     toToday: 'Vers Aujourd’hui',
     before: 'Prochain passage',
     of: (round, rounds) => `${number.format(round)} sur ${number.format(rounds)}`,
     start: 'Lancer',
+    intention: 'Intention tactique',
     cue: 'Consigne',
     counting: 'Une série',
-    markers: 'À poser',
-    roles: 'Rôles',
     pause: 'Pause',
     resume: 'Reprendre',
     more: '+30 s',
@@ -352,166 +355,6 @@ export const fr: Words = {
     aside: 'Compté au même moment avec d’autres paires, et dans aucun chiffre :',
     asideOf: (names, sets) => `${names} : ${count(sets, 'série', 'séries')}`,
   },
-  drill: {
-    notHere: 'Cet exercice n’est pas sur ce téléphone, ou il a été retiré de la collection.',
-    toBlock: 'Vers le bloc',
-    change: 'Modifier',
-    yours: 'Votre version d’un exercice fourni avec l’appli.',
-    family: 'Famille',
-    counting: 'Une série',
-    perCourt: 'Paires par court',
-    intention: 'Intention tactique',
-    cue: 'Consigne',
-    setup: 'À poser',
-    inSet: 'Dans une série',
-    role: (role, name) => `${role + 1} ${name}`.trim(),
-    strokes: {
-      groundstroke: (n) => count(n, 'coup du fond', 'coups du fond'),
-      volley: (n) => count(n, 'volée', 'volées'),
-      overhead: (n) => count(n, 'smash', 'smashs'),
-      lob: (n) => count(n, 'lob', 'lobs'),
-      serve: (n) => count(n, 'service', 'services'),
-      return: (n) => count(n, 'retour', 'retours'),
-    },
-    whoStrikes: 'Qui la frappe',
-    places: 'Emplacements',
-    leftAndRight: 'Gauche et droite sont celles de qui se tient de ce côté, face au filet.',
-    drawn: (name) => `Le court pour ${name} ; ses emplacements sont dits plus bas.`,
-    starts: (role) => `Départ de ${role + 1}`,
-    recovers: (role) => `Replacement de ${role + 1}`,
-    startsAndRecovers: (role) => `Départ et replacement de ${role + 1}`,
-    marker: (marker) => `Plot ${marker + 1}`,
-    markerFor: {
-      target: 'Plot de cible',
-      recovery: 'Plot de replacement',
-      start: 'Plot de départ',
-      lane: 'Plot de séparation',
-    },
-    targetOf: (role) => `Cible de ${role + 1}`,
-    targetSize: (width, length) => `${width} de large et ${length} de long, son milieu`,
-    struck: (shot) => `Frappe de la balle ${shot + 1}`,
-    lands: (shot) => `Arrivée de la balle ${shot + 1}`,
-    side: { near: 'Côté de 1', far: 'Côté de 2' },
-    place: {
-      side: { near: 'du côté de 1', far: 'du côté de 2', net: 'au filet' },
-      fromNet: (far) => `à ${far} du filet`,
-      halfWay: {
-        'service-line': 'à mi-chemin de la ligne de service',
-        baseline: 'à mi-chemin entre la ligne de service et la ligne de fond',
-      },
-      on: {
-        'service-line': 'sur la ligne de service',
-        baseline: 'sur la ligne de fond',
-        'singles-sideline': 'dans l’axe de la ligne latérale de simple',
-        'doubles-sideline': 'dans l’axe de la ligne latérale de double',
-      },
-      beyond: {
-        'service-line': (far) => `${far} derrière la ligne de service`,
-        baseline: (far) => `${far} derrière la ligne de fond`,
-        'singles-sideline': (far) => `${far} à l’extérieur de la ligne latérale de simple`,
-        'doubles-sideline': (far) => `${far} à l’extérieur de la ligne latérale de double`,
-      },
-      short: {
-        'service-line': (far) => `${far} devant la ligne de service`,
-        baseline: (far) => `${far} devant la ligne de fond`,
-        'singles-sideline': (far) => `${far} à l’intérieur de la ligne latérale de simple`,
-        'doubles-sideline': (far) => `${far} à l’intérieur de la ligne latérale de double`,
-      },
-      inTheMiddle: 'dans l’axe de la ligne médiane',
-      hand: {
-        left: (far) => `${far} à gauche de la ligne médiane`,
-        right: (far) => `${far} à droite de la ligne médiane`,
-      },
-    },
-    drop: 'Retirer de la collection',
-    dropSure: 'Oui, retirer ?',
-    dropMeans: 'Ce qui a été compté avec lui reste tel quel.',
-    putBack: 'Remettre l’original',
-    putBackSure: 'Oui, remettre ?',
-    putBackMeans: 'Votre version disparaît alors. Ce qui a été compté avec elle reste tel quel.',
-    inBlock: 'Il est dans le bloc du jour. Le retirer d’abord du bloc.',
-    titleNew: 'Un exercice à soi',
-    titleChange: 'Modifier l’exercice',
-    changeMeans: 'Cela vaut à partir de maintenant. Ce qui a été compté avant reste tel quel.',
-    unfinished: 'Ce que vous aviez écrit est toujours là, pas encore enregistré.',
-    startAgain: 'Recommencer',
-    name: 'Nom',
-    rule: 'Comment compter une série',
-    ruleMeans: {
-      'in-a-row': 'Tant de balles sans faute ; une faute remet à zéro.',
-      'in-total': 'Tant de bonnes balles ; une faute ne remet pas à zéro.',
-      sequence: 'Une suite de coups fixée, jouée jusqu’au bout sans faute.',
-      'on-target': 'Chaque balle qui touche la cible, pour qui l’a frappée.',
-    },
-    size: 'Balles par série',
-    sizeOfSequence: (shots) => `Une série compte ${count(shots, 'coup', 'coups')} : tous ceux-ci.`,
-    strokeOf: (role) => `Coup de ${role + 1}`,
-    strokeOfBoth: 'Coup des deux',
-    strokeNames: {
-      groundstroke: 'coup du fond',
-      volley: 'volée',
-      overhead: 'smash',
-      lob: 'lob',
-      serve: 'service',
-      return: 'retour',
-    },
-    shots: 'Les coups dans l’ordre',
-    whoOf: (shot) => `Qui joue le coup ${shot + 1}`,
-    strokeOfShot: (shot) => `Genre du coup ${shot + 1}`,
-    removeShot: (shot) => `Retirer le coup ${shot + 1}`,
-    addShot: 'Ajouter un coup',
-    text: 'L’exercice',
-    roleName: (role) => `Nom du rôle ${role + 1}`,
-    onCourt: 'Sur le court',
-    choose: 'Choisir quoi placer, puis toucher le court. Ou donner les mètres plus bas.',
-    things: 'Quoi placer',
-    drawing:
-      'Le court tel que vous l’avez arrangé ; les champs plus bas disent et changent la même chose.',
-    addMarker: '+ Plot',
-    addTarget: '+ Zone cible',
-    target: 'Zone cible',
-    targetMirrored: 'C’est la cible de 1 ; celle de 2 est la même de l’autre côté.',
-    path: 'Le trajet de la balle',
-    pathMeans:
-      'Une balle sans emplacement à elle va du départ de qui la frappe au départ du partenaire.',
-    fromNet: 'Depuis le filet, m',
-    fromCentre: 'Depuis l’axe, m',
-    less: (what) => `${what} : un dixième de moins`,
-    more: (what) => `${what} : un dixième de plus`,
-    half: 'Côté du filet',
-    hand: 'Vers la',
-    hands: { left: 'gauche', right: 'droite' },
-    use: 'À quoi il sert',
-    uses: { target: 'cible', recovery: 'replacement', start: 'départ', lane: 'séparation' },
-    width: 'Largeur, m',
-    length: 'Longueur, m',
-    without: {
-      marker: 'Retirer ce plot',
-      target: 'Retirer la zone cible',
-      struck: 'Depuis le départ de qui la frappe',
-      lands: 'Vers le départ du partenaire',
-    },
-    refused: {
-      off: 'C’est trop loin du court.',
-      side: {
-        near: 'Cela se place sous le filet du dessin.',
-        far: 'Cela se place au-dessus du filet du dessin.',
-      },
-    },
-    faults: {
-      empty: 'Donner un nom à l’exercice.',
-      taken: 'Un autre exercice porte déjà ce nom : ajouter de quoi les distinguer.',
-      long: (letters) => `Trop long : ${number.format(letters)} lettres au plus.`,
-      number: 'Donner les mètres par un nombre, comme 1,5.',
-      off: 'C’est trop loin du court : le dessin va jusqu’à 3,3 m hors des lignes.',
-      outside: 'La zone cible doit être dans les lignes, d’un seul côté du filet.',
-      size: 'Une zone cible a une largeur et une longueur de 12 m au plus, et pas nulles.',
-      shots: 'Un enchaînement compte de 2 à 12 coups : les ajouter dans l’ordre.',
-      unfit: 'Cela ne peut pas être gardé comme exercice.',
-    },
-    toMend: (fields) => `Pas encore enregistré. À corriger : ${fields}.`,
-    save: 'Enregistrer',
-  },
   reading: 'Lecture des séances passées…',
   notRead:
     'Les séances passées n’ont pas pu être lues à l’instant. Elles sont en sûreté sur ce téléphone ; rouvrez l’appli.',
@@ -585,4 +428,4 @@ export const fr: Words = {
   },
 };
 
-export const language: Language = { words: fr, figures, planning, desk };
+export const language: Language = { words: fr, figures, planning, desk, card };

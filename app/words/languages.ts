@@ -1,3 +1,4 @@
+import type { CardWords } from './card-words.ts';
 import type { DeskWords } from './desk-words.ts';
 import { en } from './en.ts';
 import type { FigureWords } from './figure-words.ts';
@@ -10,6 +11,7 @@ export interface Language {
   figures?: FigureWords;
   planning?: PlanningWords;
   desk?: DeskWords;
+  card?: CardWords;
 }
 
 export const english: Language = { words: en };

@@ -71,12 +71,22 @@ export type Target = z.infer<typeof Target>;
 const words = (longest: number) => z.string().check(z.trim(), z.maxLength(longest));
 const named = (longest: number) => words(longest).check(z.minLength(1));
 
-/** What people read of a drill. A starter drill has none of its own: each language brings it. */
+/**
+ * What people read of a drill. A starter drill has none of its own: each language brings it. What
+ * may be left out came later, and tells somebody who never saw the drill how it is run.
+ */
 export const DrillText = z.object({
   name: named(60),
   intention: words(240),
   cue: words(120),
+  /** What the roles are called, in a word. */
   roles: z.tuple([words(40), words(40)]),
+  /** What each role does; the same twice is said once, of both. */
+  tasks: z.optional(z.tuple([words(160), words(160)])),
+  /** Who feeds, and how it begins again after a miss. */
+  feed: z.optional(words(240)),
+  /** Which balls count for a set, and which do not. */
+  counts: z.optional(words(240)),
 });
 export type DrillText = z.infer<typeof DrillText>;
 

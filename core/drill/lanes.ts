@@ -5,8 +5,10 @@ import { type Drill, flight } from './drill.ts';
 
 /**
  * The drill as the pair in a lane of a court plays it. What a drill says is its first lane, number
- * 0, on the side of x > 0; lane 1 mirrors it (−x). Lanes 2 and 3 are these moved out by a quarter
- * of the doubles court. Words, strokes and depths stay as they are.
+ * 0. Of three, this is the middle one, and lanes 1 and 2 are the same moved to the right and to the
+ * left by a third of the doubles court. Of any other number it is on the side of x > 0, lane 1
+ * mirrors it (−x), and lanes 2 and 3 are these moved out by a quarter of the doubles court. Words,
+ * strokes and depths stay as they are.
  *
  * @param lane a whole number from 0, below `drill.perCourt`
  * @throws RangeError for a lane that the drill does not have
@@ -18,11 +20,10 @@ export function laneOf(drill: Drill, lane: number): Drill {
     );
   }
   if (lane === 0) return drill;
-  const out = lane >= 2 ? COURT.doublesWidth / 4 : 0;
-  const move = <P extends Place>(place: P): P => {
-    const x = place.x + out;
-    return { ...place, x: lane % 2 === 0 ? x : 0 - x };
-  };
+  const move = <P extends Place>(place: P): P => ({
+    ...place,
+    x: drill.perCourt === 3 ? ofThree(place.x, lane) : ofHalves(place.x, lane),
+  });
   const [first, second] = drill.roles;
   const role = ({ start, recover }: typeof first) => ({
     start: move(start),
@@ -39,6 +40,14 @@ export function laneOf(drill: Drill, lane: number): Drill {
     markers: drill.markers.map((marker) => ({ ...marker, at: move(marker.at) })),
     ...(drill.target && { target: move(drill.target) }),
   };
+}
+
+const ofThree = (x: number, lane: number): number =>
+  x + (lane === 1 ? COURT.doublesWidth / 3 : -COURT.doublesWidth / 3);
+
+function ofHalves(x: number, lane: number): number {
+  const out = x + (lane >= 2 ? COURT.doublesWidth / 4 : 0);
+  return lane % 2 === 0 ? out : 0 - out;
 }
 
 /**

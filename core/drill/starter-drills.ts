@@ -11,19 +11,20 @@ import type { Drill, Marker } from './drill.ts';
  * - The ball of a groundstroke, lob, return or serve is drawn to its bounce, and the next striker
  *   stands beyond that; a ball taken in the air is drawn to the striker.
  * - Where a court takes more than one pair, what stands here is the first lane, on the side of
- *   x > 0. With two pairs the second lane mirrors it (−x). With four, the lanes are a quarter of the
- *   doubles court each, and the outer two are these moved out by that.
+ *   x > 0. With two pairs the second lane mirrors it (−x). With three, the lanes are a third of the
+ *   doubles court each, and what stands here is the middle one.
  * - In an on-target drill the target on the far side is that of role 0. Role 1's is the same one
  *   mirrored in the net (−y) where lanes are straight, turned about the middle of the net (−x, −y)
  *   where one pair has the whole court.
  * - Nobody stands where a ball comes down hard: a serve or an overhead bounces well before the
- *   partner, and players of two lanes who swing overhead are four metres apart.
+ *   partner. Whoever looks up at a lob does not see the next lane: where overheads are struck, one
+ *   pair has the whole court, down its middle.
  */
 
 const baseline = COURT.length / 2;
 const sideline = COURT.singlesWidth / 2;
 const serviceLine = COURT.serviceLine;
-const quarter = COURT.doublesWidth / 4;
+const third = COURT.doublesWidth / 3;
 
 /** Where players wait between two balls from the baseline: half a metre behind it. */
 const waiting = baseline + 0.5;
@@ -53,15 +54,16 @@ const drills = {
     rule: 'in-a-row',
     size: 10,
     shots: [
-      { role: 0, stroke: 'groundstroke', to: at(quarter / 2, 4.2) },
-      { role: 1, stroke: 'groundstroke', to: at(quarter / 2, -4.2) },
+      { role: 0, stroke: 'groundstroke', to: at(0, 4.2) },
+      { role: 1, stroke: 'groundstroke', to: at(0, -4.2) },
     ],
     roles: [
-      { start: at(quarter / 2, -6.9), recover: at(quarter / 2, -6.9) },
-      { start: at(quarter / 2, 6.9), recover: at(quarter / 2, 6.9) },
+      { start: at(0, -6.9), recover: at(0, -6.9) },
+      { start: at(0, 6.9), recover: at(0, 6.9) },
     ],
-    markers: marks('lane', at(quarter, -serviceLine), at(quarter, serviceLine)),
-    perCourt: 4,
+    markers: marks('lane', at(third / 2, -serviceLine), at(third / 2, serviceLine)),
+    // Of four a pair would have 2.74 m, too little for eight who swing.
+    perCourt: 3,
   },
 
   'cross-court-deuce': {
@@ -115,7 +117,8 @@ const drills = {
   'long-rally': {
     family: 'groundstrokes',
     rule: 'in-a-row',
-    size: 20,
+    // About four sets in a round are wanted: twenty in a row left most juniors with none.
+    size: 12,
     shots: [
       { role: 0, stroke: 'groundstroke', to: at(0, 9.2) },
       { role: 1, stroke: 'groundstroke', to: at(0, -9.2) },
@@ -131,7 +134,8 @@ const drills = {
   'crosses-and-lines': {
     family: 'groundstrokes',
     rule: 'in-a-row',
-    size: 8,
+    // Once round the pattern: eight were long for the youngest.
+    size: 4,
     shots: [
       { role: 0, stroke: 'groundstroke', from: at(3.2, -12.6), to: at(-2.6, 9.6) },
       { role: 1, stroke: 'groundstroke', from: at(-3.4, 12.6), to: at(-3.2, -9.4) },
@@ -221,6 +225,58 @@ const drills = {
     perCourt: 1,
   },
 
+  'inside-out-forehand': {
+    family: 'groundstrokes',
+    rule: 'in-total',
+    size: 10,
+    shots: [
+      { role: 0, stroke: 'groundstroke', from: at(-3, -12.4), to: at(2.23, 9.22) },
+      { role: 1, stroke: 'groundstroke', from: at(3, 12.4), to: at(-2.23, -9.22) },
+    ],
+    roles: [
+      { start: at(-0.8, -waiting), recover: at(-0.8, -waiting) },
+      { start: at(0.8, waiting), recover: at(0.8, waiting) },
+    ],
+    markers: marks('recovery', at(-0.8, -waiting), at(0.8, waiting)),
+    perCourt: 1,
+  },
+
+  'short-ball-then-deep': {
+    family: 'groundstrokes',
+    rule: 'sequence',
+    size: 4,
+    shots: [
+      { role: 0, stroke: 'groundstroke', to: at(2, 4.8) },
+      { role: 1, stroke: 'groundstroke', from: at(2, 7.6), to: at(2, -10) },
+      { role: 0, stroke: 'groundstroke', from: at(2, -13), to: at(2, 9.8) },
+      { role: 1, stroke: 'groundstroke', from: at(2, 12.8), to: at(2, -9.6) },
+    ],
+    roles: [
+      { start: at(2, -waiting), recover: at(2, -waiting) },
+      { start: at(2, waiting), recover: at(2, waiting) },
+    ],
+    markers: marks('lane', at(0, -9), at(0, 9)),
+    perCourt: 2,
+  },
+
+  'drop-shot-and-chase': {
+    family: 'groundstrokes',
+    rule: 'sequence',
+    size: 3,
+    shots: [
+      { role: 0, stroke: 'groundstroke', to: at(2, 7) },
+      { role: 1, stroke: 'groundstroke', to: at(2, -2.4) },
+      { role: 0, stroke: 'groundstroke', from: at(2, -3.8), to: at(2, 9.4) },
+    ],
+    roles: [
+      // Inside the baseline: a drop shot of juniors leaves no time for more than these seven metres.
+      { start: at(2, -10.4), recover: at(2, -10.4) },
+      { start: at(2, 9.6), recover: at(2, 9.6) },
+    ],
+    markers: marks('start', at(2, -10.4), at(2, 9.6)),
+    perCourt: 2,
+  },
+
   'volley-to-volley': {
     family: 'volleys',
     rule: 'in-a-row',
@@ -246,11 +302,11 @@ const drills = {
       { role: 1, stroke: 'volley' },
     ],
     roles: [
-      { start: at(quarter / 2, -2.4), recover: at(quarter / 2, -2.4) },
-      { start: at(quarter / 2, 2.4), recover: at(quarter / 2, 2.4) },
+      { start: at(0, -2.4), recover: at(0, -2.4) },
+      { start: at(0, 2.4), recover: at(0, 2.4) },
     ],
-    markers: marks('recovery', at(quarter / 2, -2.4), at(quarter / 2, 2.4)),
-    perCourt: 4,
+    markers: marks('recovery', at(0, -2.4), at(0, 2.4)),
+    perCourt: 3,
   },
 
   'baseline-to-net': {
@@ -327,20 +383,72 @@ const drills = {
     perCourt: 2,
   },
 
+  'baseline-to-net-across': {
+    family: 'volleys',
+    rule: 'in-a-row',
+    size: 10,
+    shots: [
+      { role: 0, stroke: 'groundstroke' },
+      { role: 1, stroke: 'volley', to: at(2.28, -9.4) },
+    ],
+    roles: [
+      { start: at(3.2, -12.4), recover: at(1, -waiting) },
+      { start: at(-1.6, net), recover: at(-1.6, net) },
+    ],
+    markers: marks('recovery', at(-1.6, net)),
+    perCourt: 1,
+  },
+
+  'half-volley-pick-up': {
+    family: 'volleys',
+    rule: 'in-total',
+    size: 10,
+    shots: [
+      { role: 0, stroke: 'volley', to: at(2, 5.9) },
+      { role: 1, stroke: 'groundstroke' },
+    ],
+    roles: [
+      { start: at(2, -net), recover: at(2, -net) },
+      { start: at(2, 6.6), recover: at(2, 6.6) },
+    ],
+    markers: [...marks('recovery', at(2, -net)), ...marks('start', at(2, 6.6))],
+    perCourt: 2,
+  },
+
+  'target-volleys': {
+    family: 'volleys',
+    rule: 'sequence',
+    size: 2,
+    shots: [
+      { role: 0, stroke: 'groundstroke' },
+      { role: 1, stroke: 'volley', to: at(2, -9.6) },
+    ],
+    roles: [
+      { start: at(2, -12.6), recover: at(2, -waiting) },
+      { start: at(2, net), recover: at(2, net) },
+    ],
+    markers: [
+      ...marks('recovery', at(2, net)),
+      ...marks('target', at(0, -8.6), at(sideline, -8.6)),
+    ],
+    target: area(at(0, -8.6), at(sideline, -baseline)),
+    perCourt: 2,
+  },
+
   'lob-and-overhead': {
     family: 'overheads-and-lobs',
     rule: 'sequence',
     size: 2,
     shots: [
-      { role: 0, stroke: 'lob', to: at(2, 5.2) },
-      { role: 1, stroke: 'overhead', from: at(2, 5.2), to: at(2, -9.6) },
+      { role: 0, stroke: 'lob', to: at(0, 5.2) },
+      { role: 1, stroke: 'overhead', from: at(0, 5.2), to: at(0, -9.6) },
     ],
     roles: [
-      { start: at(2, -lobbing), recover: at(2, -lobbing) },
-      { start: at(2, net), recover: at(2, net) },
+      { start: at(0, -lobbing), recover: at(0, -lobbing) },
+      { start: at(0, net), recover: at(0, net) },
     ],
-    markers: [...marks('recovery', at(2, net)), ...marks('start', at(2, -lobbing))],
-    perCourt: 2,
+    markers: [...marks('recovery', at(0, net)), ...marks('start', at(0, -lobbing))],
+    perCourt: 1,
   },
 
   'volley-then-overhead': {
@@ -349,16 +457,16 @@ const drills = {
     size: 4,
     shots: [
       { role: 0, stroke: 'groundstroke' },
-      { role: 1, stroke: 'volley', to: at(2, -9.2) },
-      { role: 0, stroke: 'lob', to: at(2, 5.2) },
-      { role: 1, stroke: 'overhead', from: at(2, 5.2), to: at(2, -9.4) },
+      { role: 1, stroke: 'volley', to: at(0, -9.2) },
+      { role: 0, stroke: 'lob', to: at(0, 5.2) },
+      { role: 1, stroke: 'overhead', from: at(0, 5.2), to: at(0, -9.4) },
     ],
     roles: [
-      { start: at(2, -waiting), recover: at(2, -waiting) },
-      { start: at(2, net), recover: at(2, net) },
+      { start: at(0, -waiting), recover: at(0, -waiting) },
+      { start: at(0, net), recover: at(0, net) },
     ],
-    markers: marks('recovery', at(2, net)),
-    perCourt: 2,
+    markers: marks('recovery', at(0, net)),
+    perCourt: 1,
   },
 
   'all-the-way-in': {
@@ -383,7 +491,8 @@ const drills = {
   'back-to-the-lobber': {
     family: 'overheads-and-lobs',
     rule: 'in-a-row',
-    size: 6,
+    // Two lobs and two overheads: six were long for the youngest.
+    size: 4,
     shots: [
       { role: 0, stroke: 'lob', to: at(-1.8, 5.6) },
       { role: 1, stroke: 'overhead', from: at(-1.8, 5.6), to: at(2.4, -9.8) },
@@ -402,15 +511,15 @@ const drills = {
     rule: 'in-total',
     size: 10,
     shots: [
-      { role: 0, stroke: 'lob', to: at(2, 6.8) },
-      { role: 1, stroke: 'overhead', from: at(2, 9.6), to: at(2, -9.4) },
+      { role: 0, stroke: 'lob', to: at(0, 6.8) },
+      { role: 1, stroke: 'overhead', from: at(0, 9.6), to: at(0, -9.4) },
     ],
     roles: [
-      { start: at(2, -lobbing), recover: at(2, -lobbing) },
-      { start: at(2, 8), recover: at(2, 8) },
+      { start: at(0, -lobbing), recover: at(0, -lobbing) },
+      { start: at(0, 8), recover: at(0, 8) },
     ],
-    markers: marks('recovery', at(2, 8)),
-    perCourt: 2,
+    markers: marks('recovery', at(0, 8)),
+    perCourt: 1,
   },
 
   'lob-and-follow': {
@@ -445,6 +554,24 @@ const drills = {
     markers: marks('target', at(0, -8.6), at(sideline, -8.6), at(0, 8.6), at(sideline, 8.6)),
     target: area(at(0, 8.6), at(sideline, baseline)),
     perCourt: 2,
+  },
+
+  'target-overheads': {
+    family: 'overheads-and-lobs',
+    rule: 'sequence',
+    size: 2,
+    shots: [
+      { role: 0, stroke: 'lob', to: at(0.4, 5.4) },
+      { role: 1, stroke: 'overhead', from: at(0.4, 5.4), to: at(-2.6, -9.6) },
+    ],
+    // The target lies in the corner where nobody stands.
+    roles: [
+      { start: at(3, -lobbing), recover: at(3, -lobbing) },
+      { start: at(0, net), recover: at(0, net) },
+    ],
+    markers: [...marks('recovery', at(0, net)), ...marks('target', at(2.5 - sideline, -8))],
+    target: area(at(-sideline, -8), at(2.5 - sideline, -baseline)),
+    perCourt: 1,
   },
 
   'second-serve-deep-return': {
@@ -512,8 +639,12 @@ const drills = {
       { start: at(0.6, -serving), recover: at(0.6, -serving) },
       { start: at(-0.6, serving), recover: at(-0.6, serving) },
     ],
-    markers: marks('target', at(1.2, -serviceLine), at(-1.2, serviceLine)),
-    target: area(at(-1.2, serviceLine - 2), at(0, serviceLine)),
+    // On both sides of the T: it is served from the deuce side and from the ad side.
+    markers: marks(
+      'target',
+      ...[-serviceLine, serviceLine].flatMap((y) => [at(-1.2, y), at(1.2, y)]),
+    ),
+    target: area(at(-1.2, serviceLine - 2), at(1.2, serviceLine)),
     perCourt: 1,
   },
 
@@ -565,6 +696,24 @@ const drills = {
       { start: at(3.3, 12), recover: at(1.4, net) },
     ],
     markers: marks('recovery', at(1.4, net)),
+    perCourt: 1,
+  },
+
+  'wide-serve-deuce-side': {
+    family: 'serves-and-returns',
+    rule: 'sequence',
+    size: 3,
+    shots: [
+      { role: 0, stroke: 'serve', to: at(-3, 5.2) },
+      { role: 1, stroke: 'return', from: at(-4.8, 12.6), to: at(2, -9) },
+      { role: 0, stroke: 'groundstroke', from: at(3, -12.2), to: at(2.9, 9.4) },
+    ],
+    roles: [
+      { start: at(1.2, -serving), recover: at(0, -waiting) },
+      { start: at(-3.8, 12.6), recover: at(0, waiting) },
+    ],
+    markers: marks('target', at(1.5 - sideline, serviceLine)),
+    target: area(at(-sideline, serviceLine - 3), at(1.5 - sideline, serviceLine)),
     perCourt: 1,
   },
 } satisfies Record<string, Omit<Drill, 'id'>>;

@@ -21,7 +21,7 @@ export const Step = z.object({
 });
 export type Step = z.infer<typeof Step>;
 
-/** The 20 to 30 minutes of timed drills inside a practice. */
+/** The timed drills inside a practice, in the order of play. */
 export const Plan = z.object({
   steps: z.array(Step).check(z.maxLength(30)),
   /** Length of a round. */
@@ -31,7 +31,10 @@ export const Plan = z.object({
 });
 export type Plan = z.infer<typeof Plan>;
 
-/** Common practice, no source: a block of live-ball drills takes 20 to 30 minutes of a practice. */
+/**
+ * Shorter, and not every family has its turn; longer, and the rest of the practice is short of time.
+ * Common practice, no source.
+ */
 export const USUAL_MINUTES = { least: 20, most: 30 } as const;
 
 export const emptyPlan: Plan = { steps: [], seconds: USUAL_SECONDS, changeover: 45 };

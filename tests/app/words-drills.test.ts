@@ -1,7 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { drills as en } from '../../app/words/drills.en.ts';
-import { drills as es } from '../../app/words/drills.es.ts';
-import { drills as fr } from '../../app/words/drills.fr.ts';
+import { drills as headsEn } from '../../app/words/drills.en.ts';
+import { drills as headsEs } from '../../app/words/drills.es.ts';
+import { drills as headsFr } from '../../app/words/drills.fr.ts';
+import { instructions as runEn } from '../../app/words/instructions.en.ts';
+import { instructions as runEs } from '../../app/words/instructions.es.ts';
+import { instructions as runFr } from '../../app/words/instructions.fr.ts';
 import type { Marker } from '../../core/drill/drill.ts';
 import { DrillText } from '../../core/drill/drill.ts';
 import { type StarterDrillId, starterDrills } from '../../core/drill/starter-drills.ts';
@@ -15,11 +18,23 @@ const serviceLine = metres('service_line_from_net');
 /** Half of the last digit that a sentence gives. */
 const ROUNDING = 0.005 + 1e-9;
 
+/** All that is said of a drill: what it is called, and how it is run. */
+const whole = (heads: typeof headsEn, run: typeof runEn) =>
+  Object.fromEntries(
+    Object.keys(heads).map((id) => {
+      const known = id as StarterDrillId;
+      return [known, { ...heads[known], ...run[known] }];
+    }),
+  ) as Record<StarterDrillId, (typeof headsEn)[StarterDrillId] & (typeof runEn)[StarterDrillId]>;
+const [en, fr, es] = [whole(headsEn, runEn), whole(headsFr, runFr), whole(headsEs, runEs)];
+
 type Line = 'net' | 'service' | 'baseline' | 'centre' | 'sideline';
 type Use = Marker['use'];
 
 interface Language {
-  drills: Record<StarterDrillId, DrillText & { setup: string }>;
+  drills: typeof en;
+  /** How the side is named that a serve drill begins on. */
+  serves: { deuce: RegExp; ad: RegExp };
   number: RegExp;
   /** What follows "… m" when a distance is told, by the line it is told from. */
   from: Record<Exclude<Line, 'service'>, string>;
@@ -31,6 +46,10 @@ interface Language {
 const languages: Record<string, Language> = {
   en: {
     drills: en,
+    serves: {
+      deuce: /(?:begin on|from) the deuce side/i,
+      ad: /(?:begin on|from) the ad side/i,
+    },
     number: /^\d+\.\d\d$/,
     from: {
       net: 'from the net',
@@ -53,6 +72,10 @@ const languages: Record<string, Language> = {
   },
   fr: {
     drills: fr,
+    serves: {
+      deuce: /(?:commencer|du) côté égalité/i,
+      ad: /(?:commencer|du) côté avantage/i,
+    },
     number: /^\d+,\d\d$/,
     from: {
       net: 'du filet',
@@ -75,6 +98,10 @@ const languages: Record<string, Language> = {
   },
   es: {
     drills: es,
+    serves: {
+      deuce: /(?:empezar en|desde) el lado de iguales/i,
+      ad: /(?:empezar en|desde) el lado de ventaja/i,
+    },
     number: /^\d+,\d\d$/,
     from: {
       net: 'de la red',
@@ -89,10 +116,10 @@ const languages: Record<string, Language> = {
       sideline: 'línea lateral de individuales',
     },
     use: {
-      target: /^marcador(?:es)? de objetivo\b/i,
-      recovery: /^marcador(?:es)? de recuperación(?!\p{L})/iu,
-      start: /^marcador(?:es)? de salida\b/i,
-      lane: /^marcador(?:es)? de carril\b/i,
+      target: /^conos? de objetivo\b/i,
+      recovery: /^conos? de recuperación(?!\p{L})/iu,
+      start: /^conos? de salida\b/i,
+      lane: /^conos? de carril\b/i,
     },
   },
 };
@@ -167,7 +194,10 @@ describe.each(Object.entries(languages))('the words of the starter drills in %s'
     expect(text.name.length).toBeLessThanOrEqual(28);
     expect(text.intention.length).toBeLessThanOrEqual(160);
     expect(text.cue.length).toBeLessThanOrEqual(70);
-    expect(setup.length).toBeLessThanOrEqual(160);
+    expect(setup.length).toBeLessThanOrEqual(220);
+    for (const task of text.tasks) expect(task.length).toBeLessThanOrEqual(105);
+    expect(text.feed.length).toBeLessThanOrEqual(200);
+    expect(text.counts.length).toBeLessThanOrEqual(160);
     for (const role of text.roles) {
       expect(role.length).toBeGreaterThan(0);
       expect(role.length).toBeLessThanOrEqual(14);
@@ -181,6 +211,48 @@ describe.each(Object.entries(languages))('the words of the starter drills in %s'
       expect(sentence).not.toMatch(/ {2}|'/);
     }
     expect(words.name).not.toMatch(/\.$/);
+  });
+
+  each('say how %s is run: what each role does, who feeds, what counts', (_, _drill, text) => {
+    for (const task of text.tasks) expect(task).toMatch(/^\p{Ll}.*[^.]$/u);
+    for (const said of [text.feed, text.counts]) {
+      expect(said).toMatch(/^[\p{Lu}\d].*\.$/u);
+      expect(said).not.toMatch(/ {2}|'/);
+    }
+    expect(text.feed).toMatch(/\b1\b|partner|partenaire|compañero/);
+    // A role's task speaks of the partner by number, never of itself.
+    if (text.tasks[0] !== text.tasks[1]) {
+      expect(text.tasks[0]).not.toMatch(/\b1\b/);
+      expect(text.tasks[1]).not.toMatch(/\b2\b/);
+    } else {
+      expect(text.tasks[0]).not.toMatch(/\d/);
+    }
+  });
+
+  each('say of %s whether its target must be met', (_, drill, { counts, feed }) => {
+    if (!drill.target) return;
+    const must =
+      /in the target|inside the marker|dans la cible|entre le plot|en el objetivo|entre el cono/;
+    const need =
+      /need not meet|no must|anywhere|sans devoir|pas exigée|partout|sin tener que|no se exige|en toda/;
+    expect(
+      [must, need].filter((way) => way.test(counts)),
+      `${counts} ${feed}`,
+    ).toHaveLength(1);
+    if (drill.rule === 'on-target') expect(counts).toMatch(must);
+  });
+
+  each('name the side first on which %s begins, as it is drawn', (_, drill, { feed }) => {
+    const [first] = drill.shots;
+    if (first?.stroke !== 'serve' || drill.perCourt > 1) return;
+    const [own, other] =
+      drill.roles[0].start.x > 0
+        ? [language.serves.deuce, language.serves.ad]
+        : [language.serves.ad, language.serves.deuce];
+    const at = feed.search(own);
+    expect(at).toBeGreaterThanOrEqual(0);
+    const elsewhere = feed.search(other);
+    if (elsewhere >= 0) expect(at).toBeLessThan(elsewhere);
   });
 
   each('name the two roles of %s apart when they strike differently', (_, drill, { roles }) => {
@@ -223,6 +295,13 @@ test('the three languages give the same distances in the same order', () => {
   }
 });
 
+test('what both roles do alike in one language is so in all', () => {
+  for (const id of Object.keys(en) as StarterDrillId[]) {
+    const same = [en, fr, es].map(({ [id]: { tasks } }) => tasks[0] === tasks[1]);
+    expect(new Set(same).size, id).toBe(1);
+  }
+});
+
 test('a role that is the same for both in one language is so in all', () => {
   for (const id of Object.keys(en) as StarterDrillId[]) {
     const same = [en, fr, es].map(({ [id]: { roles } }) => roles[0] === roles[1]);
@@ -231,7 +310,8 @@ test('a role that is the same for both in one language is so in all', () => {
 });
 
 test('French keeps a colon and a semicolon on the line of the word before', () => {
-  for (const { name, intention, cue, setup } of Object.values(fr)) {
-    for (const words of [name, intention, cue, setup]) expect(words).not.toMatch(/[^\u202f][:;?!]/);
+  for (const { name, intention, cue, setup, tasks, feed, counts } of Object.values(fr)) {
+    for (const words of [name, intention, cue, setup, ...tasks, feed, counts])
+      expect(words).not.toMatch(/[^\u202f][:;?!]/);
   }
 });

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { card as cardEn } from '../../app/words/card.en.ts';
 import { desk as deskEn } from '../../app/words/desk.en.ts';
 import { en } from '../../app/words/en.ts';
 import { figures as figuresEn } from '../../app/words/figures.en.ts';
@@ -8,7 +9,7 @@ import { localeOf } from '../../app/words/locale.ts';
 import { planning as planningEn } from '../../app/words/planning.en.ts';
 import { type Roots, readIn, textsOf, unread } from './text-uses.ts';
 
-const english = { words: en, figures: figuresEn, planning: planningEn, desk: deskEn };
+const english = { words: en, figures: figuresEn, planning: planningEn, desk: deskEn, card: cardEn };
 type Whole = typeof english;
 type Other = Exclude<Spoken, 'en'>;
 const others = Object.fromEntries(
@@ -57,7 +58,7 @@ const FORMATS = [
   'words.block.seconds',
   'words.court.more',
   'words.court.takeBack',
-  'words.drill.role',
+  'card.role',
   'desk.week.span',
   'desk.week.inMinutes',
   'desk.settings.version',
@@ -85,13 +86,13 @@ const SHARED: Record<Other, string[]> = {
     'words.courts.at',
     'words.courts.so',
     'words.court.strikes.lob',
-    'words.drill.strokeNames.lob',
-    'words.drill.strokes.lob',
+    'card.strokeNames.lob',
+    'card.strokes.lob',
     'desk.week.minutes',
   ],
   es: [
     'words.court.ahead',
-    'words.court.roles',
+    'card.roles',
     'words.court.saidPairs',
     'words.court.usual',
     'words.named',
@@ -107,7 +108,9 @@ for (const [language, whole] of Object.entries(others)) {
     });
 
     test('says nothing in English but what is the same in both', () => {
-      const drills = textsOf(english).filter((path) => path.startsWith('words.drills.'));
+      const drills = textsOf(english).filter((path) =>
+        /^(words\.drills|card\.instructions)\./.test(path),
+      );
       const same = textsOf(english)
         .filter((path) => !drills.includes(path))
         .filter((path) => written(textAt(whole, path)) === written(textAt(english, path)));
@@ -206,6 +209,7 @@ describe('every text', () => {
     figureWords: figuresEn,
     planningWords: planningEn,
     deskWords: deskEn,
+    cardWords: cardEn,
   };
   const app = new URL('../../app/', import.meta.url);
   const texts = new RegExp(`^words/(.*\\.)?(${spoken.join('|')})\\.ts$`);

@@ -66,15 +66,26 @@ describe('a lane', () => {
     for (const drill of starterDrills) expect(laneOf(drill, 0)).toBe(drill);
   });
 
-  test('number 1 mirrors it, and the outer two are the inner two moved out by a quarter', () => {
-    const four = drillNamed('soft-volleys');
-    const at = (lane: number) => laneOf(four, lane).roles[0].start.x;
+  const starts = (drill: Drill) => lanesOf(drill).map(({ roles }) => roles[0].start.x);
+
+  test('number 1 of four mirrors it, and the outer two are the inner two moved out by a quarter', () => {
     const quarter = doubles / 2;
-    expect([0, 1, 2, 3].map(at)).toEqual([
+    const role = (y: number) => ({ start: { x: quarter / 2, y }, recover: { x: quarter / 2, y } });
+    const four: Drill = { ...drillNamed('soft-volleys'), perCourt: 4, roles: [role(-2), role(2)] };
+    expect(starts(four)).toEqual([
       expect.closeTo(quarter / 2, 9),
       expect.closeTo(-quarter / 2, 9),
       expect.closeTo((3 * quarter) / 2, 9),
       expect.closeTo((-3 * quarter) / 2, 9),
+    ]);
+  });
+
+  test('of three is the middle one, then the one to its right and the one to its left', () => {
+    const third = (2 * doubles) / 3;
+    expect(starts(drillNamed('soft-volleys'))).toEqual([
+      0,
+      expect.closeTo(third, 9),
+      expect.closeTo(-third, 9),
     ]);
   });
 
