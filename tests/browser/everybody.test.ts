@@ -179,6 +179,7 @@ test('a whole round is played by keyboard alone', async ({ page }) => {
   await expect(coach.tile('Pip')).toHaveAccessibleName(/\b1 set\b/);
   await page.clock.fastForward(120_000);
   await reach(/^Put counts right/);
+  await reach(/^Change the count of .*Suki/);
   await reach(/^One set more for .*Suki/);
   await reach(/^Done/);
   await expect(page.getByRole('heading', { name: 'The block is done' })).toBeVisible();

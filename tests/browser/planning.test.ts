@@ -118,7 +118,10 @@ test('partners who stay have both roles as often, whoever began', async ({ page 
   await everyoneIsHere(coach, EIGHT.slice(0, 4));
   await coach.planBlock([{ name: 'Lob and overhead', rounds: 3 }]);
   await coach.button('Go to the court').tap();
+  // Within a round they keep their roles; from round to round they turn.
+  await coach.button('Roles turn at half-time').tap();
   const first = await playOn(coach);
+  await coach.button('Roles turn at half-time').tap();
   const second = await playOn(coach);
   expect(second).toEqual(first.map((pair) => pair.toReversed()));
 });

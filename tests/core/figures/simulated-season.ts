@@ -1,6 +1,11 @@
 import { addDays, daysBetween } from '../../../core/calendar.ts';
-import { type Family, families, type Terms, termsOf } from '../../../core/drill/drill.ts';
-import { starterDrills } from '../../../core/drill/starter-drills.ts';
+import {
+  type Drill,
+  type Family,
+  families,
+  type Terms,
+  termsOf,
+} from '../../../core/drill/drill.ts';
 import { estimateTally } from '../../../core/figures/estimate.ts';
 import type { Estimate, PlayedRound, PlayedTally, Summary } from '../../../core/ledger/summary.ts';
 import type { Pair } from '../../../core/round/pair.ts';
@@ -8,6 +13,13 @@ import { pairUp } from '../../../core/round/pairs.ts';
 import { playRally } from '../../../demo-data/rally.ts';
 import { type Random, randomFrom } from '../../../demo-data/random.ts';
 import { practiceWith } from '../made.ts';
+import drillsOnFile from './simulated-drills.json' with { type: 'json' };
+
+/**
+ * The drills of the simulated seasons: the starter drills as they stood when the bounds were chosen,
+ * so that a drill which is added or mended draws no other seasons.
+ */
+const DRILLS = drillsOnFile as unknown as Drill[];
 
 /*
  * Seasons of a squad whose true skill is known, to hold the model of level to. Nothing of that model
@@ -99,7 +111,7 @@ export function simulateSeason(plan: SeasonPlan): SimulatedSeason {
     ]),
   );
   const suits = new Map<string, number>();
-  const known = starterDrills.filter(({ rule }) => (rule === 'on-target') === onTarget);
+  const known = DRILLS.filter(({ rule }) => (rule === 'on-target') === onTarget);
   const kinds = families.filter((family) => known.some((drill) => drill.family === family));
   const [kindMean, kindSd] = KIND[onTarget ? 'onTarget' : 'back'];
   const levels = new Map(kinds.map((family) => [family, random.normal(kindMean, kindSd)]));
