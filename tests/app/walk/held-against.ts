@@ -25,13 +25,15 @@ export async function holdTiles(phone: Phone, page: Page): Promise<void> {
   const practice = (await recounted(phone, page)).find(({ id }) => id === open?.id);
   const round = practice?.started.at(-1);
   if (!round || round.left || tiles.size === 0) return;
-  const name = (player: string) => page.app.ledger.squad.value.get(player)?.name ?? '';
+  const squad = [...page.app.ledger.squad.value.values()];
+  const namesOf = (players: readonly string[]) =>
+    squad.flatMap(({ id, name }) => (players.includes(id) ? [name] : [])).join(' ');
   // One who went on with others in mid-round has the tile of the pair that came last.
   const expected = new Map(
     round.pairs.flatMap((pair) =>
       round.terms.rule === 'on-target'
-        ? pair.own.map(({ player, sets }) => [name(player), sets] as const)
-        : [[pair.players.map(name).join(' '), pair.sets] as const],
+        ? pair.own.map(({ player, sets }) => [namesOf([player]), sets] as const)
+        : [[namesOf(pair.players), pair.sets] as const],
     ),
   );
   for (const [names, shown] of tiles) {
