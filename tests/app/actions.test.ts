@@ -157,6 +157,29 @@ describe('settle', () => {
   });
 });
 
+describe('what is said of a round', () => {
+  test('names the pairs that were seen in it, for another phone may have started it with others', async () => {
+    const coach = await begun();
+    await coach.start();
+    const entries = () => coach.app.ledger.practised.value;
+    const set = entries().findLast(({ kind }) => kind === 'round-set')?.id;
+    await coach.tap(['A']);
+    await coach.phone.do(() => coach.app.sides.takeBackOn(coach.round, { letter: 'A' }));
+    await coach.horn();
+    await coach.phone.do(() => coach.app.actions.correct(coach.round, 'B', 1));
+    await coach.settle();
+    const said = entries().slice(entries().findIndex(({ kind }) => kind === 'clock-started'));
+    expect(said.map(({ kind }) => kind)).toEqual([
+      'clock-started',
+      'mark',
+      'mark-taken-back',
+      'tally-corrected',
+      'round-settled',
+    ]);
+    expect(said.map((entry) => 'set' in entry && entry.set)).toEqual(said.map(() => set));
+  });
+});
+
 describe('a take-back', () => {
   test('takes the last mark of the tile, so that the times before it stand', async () => {
     const coach = await begun();

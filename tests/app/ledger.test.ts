@@ -164,6 +164,20 @@ describe('two windows of one phone', () => {
     expect(keys.filter((key) => key.startsWith('p/'))).toEqual([]);
   });
 
+  test('are led by the one in which a round was started last', async () => {
+    const coach = await four();
+    const other = await coach.phone.open();
+    const leads = () => [coach.page, other].map(({ app }) => app.windows.leads.value);
+    expect(leads()).toEqual([true, false]);
+    const first = coach.page;
+    coach.page = other;
+    await coach.start();
+    coach.page = first;
+    expect(leads()).toEqual([false, true]);
+    await coach.phone.kill(other);
+    expect(first.app.windows.leads.value).toBe(true);
+  });
+
   test('leave the lead to the other as one is closed, and the other packs', async () => {
     const coach = await four();
     const other = await coach.phone.open();

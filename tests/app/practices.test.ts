@@ -147,6 +147,20 @@ describe('an app that stays in memory from Tuesday to Wednesday', () => {
   });
 });
 
+describe('a round whose clock has run out', () => {
+  test('is as long as it was in the figures, though nobody has pressed anything since', async () => {
+    const coach = await practised();
+    await coach.plan(['mini-rally', 1]);
+    await coach.start();
+    await coach.phone.pass(30_000);
+    const seconds = () => coach.app.practices.summaries.value[0]?.rounds.at(-1)?.seconds;
+    // Looked at in mid-round, as the week would: what was read then must not stand for good.
+    expect(seconds()).toBeLessThan(120);
+    await coach.horn();
+    expect(seconds()).toBe(120);
+  });
+});
+
 describe('who was there', () => {
   test('is not a child who was ticked with everyone and unticked before the first round', async () => {
     const coach = await phone(TUESDAY);
@@ -249,6 +263,19 @@ describe('a practice that was packed', () => {
     const again = coach.app.practices.summaries.value.find(({ practice }) => practice === id);
     expect(again?.rounds[0]?.tallies.map((tally) => tally.sets)).toEqual([5, 2]);
     expect(again?.rounds[0]?.tallies[1]?.estimate).toEqual(kept);
+  });
+
+  test('stands in its place among the others while it is put right, and not after them', async () => {
+    const coach = await practised();
+    const first = coach.practice?.id ?? '';
+    await coach.phone.sleepUntil('2026-03-19 18:00');
+    await coach.come('Ada', 'Bo', 'Cy', 'Di');
+    await coach.plan(['long-rally', 1]);
+    await coach.play({ A: 1 });
+    await daysLater(coach, '2026-03-24 09:00');
+    await coach.takeOut(first);
+    const order = coach.app.practices.summaries.value.map(({ date }) => date);
+    expect(order).toEqual(['2026-03-17', '2026-03-19']);
   });
 
   test('keeps what was worked out of a tally that was not touched, and works out anew what was', async () => {

@@ -25,13 +25,15 @@ export async function holdTiles(phone: Phone, page: Page): Promise<void> {
   const practice = (await recounted(phone, page)).find(({ id }) => id === open?.id);
   const round = practice?.started.at(-1);
   if (!round || round.left || tiles.size === 0) return;
-  const name = (player: string) => page.app.ledger.squad.value.get(player)?.name ?? '';
+  const squad = [...page.app.ledger.squad.value.values()];
+  const namesOf = (players: readonly string[]) =>
+    squad.flatMap(({ id, name }) => (players.includes(id) ? [name] : [])).join(' ');
   // One who went on with others in mid-round has the tile of the pair that came last.
   const expected = new Map(
     round.pairs.flatMap((pair) =>
       round.terms.rule === 'on-target'
-        ? pair.own.map(({ player, sets }) => [name(player), sets] as const)
-        : [[pair.players.map(name).join(' '), pair.sets] as const],
+        ? pair.own.map(({ player, sets }) => [namesOf([player]), sets] as const)
+        : [[namesOf(pair.players), pair.sets] as const],
     ),
   );
   for (const [names, shown] of tiles) {
@@ -47,13 +49,13 @@ export async function holdScreens(
 ): Promise<void> {
   const practices = await recounted(phone, page);
   const last = practices.at(-1)?.date;
-  if (screens.includes('today')) await holdToday(phone, page);
+  if (screens.includes('today')) await holdToday(phone, page, practices);
   if (screens.includes('week') && last) {
-    await holdWeek(phone, page, weekName(isoWeek(last)), false);
+    await holdWeek(phone, page, practices, weekName(isoWeek(last)), false);
   }
   if (screens.includes('player')) {
     for (const player of practices.at(-1)?.here.slice(0, 2) ?? []) {
-      await holdPlayer(phone, page, player);
+      await holdPlayer(phone, page, practices, player);
     }
   }
   if (screens.includes('review')) await holdReview(phone, page, practices, undefined);
@@ -64,21 +66,25 @@ export async function holdScreens(
 export async function holdWhole(phone: Phone, page: Page): Promise<void> {
   const practices = await recounted(phone, page);
   for (const week of new Set(practices.map(({ date }) => weekName(isoWeek(date))))) {
-    await holdWeek(phone, page, week, true);
+    await holdWeek(phone, page, practices, week, true);
   }
   await holdReview(phone, page, practices, undefined);
   for (const player of page.app.ledger.squad.value.keys()) {
-    await holdPlayer(phone, page, player);
+    await holdPlayer(phone, page, practices, player);
     await holdReview(phone, page, practices, player);
   }
 }
 
-async function holdToday(phone: Phone, page: Page): Promise<void> {
+async function holdToday(
+  phone: Phone,
+  page: Page,
+  all: readonly RecountedPractice[],
+): Promise<void> {
   const shown = await lookAtToday(phone, page);
   const { words, drillText, practices } = page.app;
   const t = words.words.value;
   const open = practices.openPractice.value;
-  const practice = (await recounted(phone, page)).find(({ id }) => id === open?.id);
+  const practice = all.find(({ id }) => id === open?.id);
   if (!practice) return;
   expect(shown.here).toBe(
     t.today.hereCount(practice.here.length, page.app.ledger.squad.value.size),
@@ -93,9 +99,14 @@ async function holdToday(phone: Phone, page: Page): Promise<void> {
 
 const isPlayed = (practice: RecountedPractice) => practice.rounds.length > 0;
 
-async function holdWeek(phone: Phone, page: Page, week: string, whole: boolean): Promise<void> {
+async function holdWeek(
+  phone: Phone,
+  page: Page,
+  all: readonly RecountedPractice[],
+  week: string,
+  whole: boolean,
+): Promise<void> {
   const shown = await lookAtWeek(phone, page, week);
-  const all = await recounted(phone, page);
   const { words, deskWords, drillText, ledger, estimates } = page.app;
   const t = words.words.value;
   const d = deskWords.deskWords.value.week;
@@ -243,9 +254,13 @@ function holdTouches(
   expect(`${what}: ${cell.split(' ')[0]}`).toBe(`${what}: ${about}`);
 }
 
-async function holdPlayer(phone: Phone, page: Page, player: string): Promise<void> {
+async function holdPlayer(
+  phone: Phone,
+  page: Page,
+  practices: readonly RecountedPractice[],
+  player: string,
+): Promise<void> {
   const shown = await lookAtPlayer(phone, page, player);
-  const practices = await recounted(phone, page);
   const { words, drillText } = page.app;
   const t = words.words.value;
   const isIn = (round: RecountedRound) =>

@@ -138,12 +138,14 @@ export async function lookAtToday(phone: Phone, page: Page): Promise<LookedToday
   };
 }
 
-/** The counts on the tiles of a round, by the names on them. */
+/** The counts on the tiles of a round, by the names on them in the order of the squad. */
 export function lookAtTiles(page: Page): Map<string, string> {
+  const squad = [...page.app.ledger.squad.value.values()].map(({ name }) => name);
   return new Map(
     all(page.root, '.tile').map((tile) => {
+      const names = text(tile.querySelector('.tile-name'));
       const sets = tile.querySelector('.tile-sets')?.firstChild?.textContent ?? '';
-      return [all(tile, '.tile-name > span').map(text).join(' '), sets];
+      return [squad.filter((name) => names.includes(name)).join(' '), sets];
     }),
   );
 }

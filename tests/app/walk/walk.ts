@@ -9,9 +9,8 @@ import { Phone, timeOf } from '../phone/phone.ts';
 import { goTo } from './looked.ts';
 
 const NAMES = ['Ada', 'Bruno', 'Chloe', 'Dario', 'Enya', 'Fritz', 'Gwen', 'Hugo'];
-/** The phone's zone changes its clock on 5 April: the last days of a walk lie beyond it. */
-const FIRST_DAY = '2026-03-17';
-const DAYS = 21;
+/** The phone's zone changes its clock on the day before: every walk goes through that night. */
+const LAST_DAY = '2026-04-06';
 const DRILLS = [
   'mini-rally',
   'long-rally',
@@ -37,7 +36,7 @@ export const screens = ['today', 'week', 'player', 'review'] as const;
 export type Screen = (typeof screens)[number];
 
 /**
- * A coach and a phone over three weeks, led by chance: practices on some days, some days two, blocks
+ * A coach and a phone over some weeks, led by chance: practices on some days, some days two, blocks
  * that change, children who are late or leave, slips of every kind, and whatever a phone does to an
  * app. The same seed is the same walk.
  */
@@ -48,9 +47,12 @@ export class Walk {
   /** What was done, for whoever looks for what went wrong. */
   readonly done: string[] = [];
 
-  constructor(script: string, seed: number, holds: Holds) {
+  readonly #days: readonly string[];
+
+  constructor(script: string, seed: number, days: number, holds: Holds) {
     this.#random = randomFrom(seed);
-    this.#phone = new Phone(script, `${FIRST_DAY} 09:00`, seed);
+    this.#days = Array.from({ length: days }, (_, at) => addDays(LAST_DAY, at + 1 - days));
+    this.#phone = new Phone(script, `${this.#days[0]} 09:00`, seed);
     this.#holds = holds;
   }
 
@@ -70,8 +72,8 @@ export class Walk {
         this.#app.ledger.append({ kind: 'squad-set', courts, size: 'full', units: 'metres' }),
       );
     }
-    for (let day = 0; day < DAYS; day++) await this.#day(addDays(FIRST_DAY, day));
-    await this.#sleepUntil(`${addDays(FIRST_DAY, DAYS)} 09:00`);
+    for (const date of this.#days) await this.#day(date);
+    await this.#sleepUntil(`${addDays(LAST_DAY, 2)} 09:00`);
     await this.#restart();
     await this.#phone.worked(this.#page);
     await this.#holds.whole(this.#phone, this.#page);
