@@ -144,9 +144,9 @@ export function BeforeRound({ round }: { round: OpenRound }) {
           <dd>
             <b>{words.value.setCounts(round.terms.rule, round.terms.size)}</b>
           </dd>
-          {drill && <DrillRun drill={drill} />}
         </dl>
       </div>
+      <dl class="before-facts">{drill && <DrillRun drill={drill} />}</dl>
       <DrillCautions shots={round.terms.shots} />
       {coming?.number === 1 && <BlockCautions />}
       <section class="part" aria-labelledby="round-pairs">

@@ -44,7 +44,8 @@ export function CourtDrawing({
   const scale = COURT.length / court.length;
   const drill = scaledDrill(set, scale);
   const others = near.map((other) => scaledDrill(other, scale));
-  const drawn = [drill, ...others].flatMap(placesOf);
+  const numbers = shotNumbers(drill, others);
+  const drawn = [...[drill, ...others].flatMap(placesOf), ...numbers];
   const span = (lines: number, places: number[]) =>
     onTouch ? lines + 2 * MARGIN : 2 * (Math.max(lines / 2, ...places.map(Math.abs)) + EDGE);
   const width = span(
@@ -137,7 +138,7 @@ export function CourtDrawing({
         </g>
       ))}
       {(drill.rule === 'sequence' || step !== undefined) &&
-        shotNumbers(drill, others).map(
+        numbers.map(
           ({ x, y }, index) =>
             isTold(index) && (
               <text key={index} x={x} y={-y + 0.4} class={`court-order${pastIn(index)}`}>

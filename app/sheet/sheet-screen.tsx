@@ -84,6 +84,7 @@ function SheetDrill({
   const t = planningWords.value.sheet;
   const text = textOf(drill);
   const { feed, counts, ...roles } = instructionsOf(drill);
+  const tasks = rolesLines(roles);
   const setup = setupOf(drill);
   return (
     <section class="sheet-drill" aria-label={text.name}>
@@ -96,7 +97,7 @@ function SheetDrill({
           <b class="number">{t.rounds(step.rounds, words.value.block.seconds(seconds))}</b>,{' '}
           {t[step.partners]}, {t.perCourt(squadLanes(drill).length)}
         </p>
-        {text.intention && <p>{text.intention}</p>}
+        {text.intention && <p class="sheet-intention">{text.intention}</p>}
         {text.cue && (
           <p>
             <b>{text.cue}</b>
@@ -105,9 +106,8 @@ function SheetDrill({
         <p>
           <b>{words.value.setCounts(drill.rule, step.size ?? drill.size)}.</b> {counts}
         </p>
-        {[...rolesLines(roles), ...(feed ? [feed] : [])].map((line) => (
-          <p key={line}>{line}</p>
-        ))}
+        {tasks.length > 0 && <p>{tasks.join(' · ')}</p>}
+        {feed && <p>{feed}</p>}
         {setup.map((line, at) => (
           <p key={at}>▲ {line}</p>
         ))}

@@ -5,8 +5,8 @@ import { type Drill, flight } from './drill.ts';
 
 /**
  * The drill as the pair in a lane of a court plays it. What a drill says is its first lane, number
- * 0. Of three, this is the middle one, and lanes 1 and 2 are the same moved to the right and to the
- * left by a third of the doubles court. Of any other number it is on the side of x > 0, lane 1
+ * 0. Of three, this is the middle one, a third of the doubles court wide: lane 1 is its mirror image
+ * to the right, lane 2 the same as it to the left. Of any other number it is on the side of x > 0, lane 1
  * mirrors it (−x), and lanes 2 and 3 are these moved out by a quarter of the doubles court. Words,
  * strokes and depths stay as they are.
  *
@@ -43,7 +43,7 @@ export function laneOf(drill: Drill, lane: number): Drill {
 }
 
 const ofThree = (x: number, lane: number): number =>
-  x + (lane === 1 ? COURT.doublesWidth / 3 : -COURT.doublesWidth / 3);
+  lane === 1 ? COURT.doublesWidth / 3 - x : x - COURT.doublesWidth / 3;
 
 function ofHalves(x: number, lane: number): number {
   const out = x + (lane >= 2 ? COURT.doublesWidth / 4 : 0);

@@ -38,6 +38,18 @@ describe('a draft of a drill', () => {
     },
   );
 
+  test('gives back how a drill is run, and nothing where that is left empty', () => {
+    const run = {
+      tasks: ['feeds', 'volleys'] as [string, string],
+      feed: '1 feeds.',
+      counts: 'Volleys only.',
+    };
+    const draft = draftOf(starter('soft-volleys'), { ...textOf(), ...run });
+    expect(written(draft).text).toEqual({ ...textOf(), ...run });
+    const emptied = { ...draft, tasks: [' ', ''] as const, feed: ' ', counts: '' };
+    expect(written(emptied).text).toEqual(textOf());
+  });
+
   test('that is new is ten in a row from the baselines once it has a name', () => {
     const drill = written(named());
     expect(drill).toMatchObject({ id: 'own', rule: 'in-a-row', size: 10, perCourt: 1 });

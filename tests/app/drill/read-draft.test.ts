@@ -51,12 +51,18 @@ describe('the faults of a draft', () => {
       intention: 'i'.repeat(241),
       cue: 'c'.repeat(121),
       roleNames: ['r'.repeat(41), 'r'.repeat(40)],
+      tasks: ['t'.repeat(160), 't'.repeat(161)],
+      feed: 'f'.repeat(241),
+      counts: 'c'.repeat(241),
     };
     expect(faults(draft)).toEqual([
       { field: 'name', reason: 'long', most: 60 },
       { field: 'intention', reason: 'long', most: 240 },
       { field: 'cue', reason: 'long', most: 120 },
       { field: 'role-0', reason: 'long', most: 40 },
+      { field: 'task-1', reason: 'long', most: 160 },
+      { field: 'feed', reason: 'long', most: 240 },
+      { field: 'counts', reason: 'long', most: 240 },
     ]);
   });
 

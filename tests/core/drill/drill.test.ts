@@ -86,6 +86,23 @@ describe('a drill', () => {
   });
 });
 
+describe('the words of a drill', () => {
+  const old = { name: 'Ten', intention: 'Keep it low.', cue: 'Knees.', roles: ['A', 'B'] };
+
+  test('of an earlier version, without a word on how it is run, are read as they were', () => {
+    expect(Drill.parse({ ...rally, text: old }).text).toEqual(old);
+  });
+
+  test('say how it is run where the coach wrote it, up to what fits a card', () => {
+    const run = { tasks: ['feeds', 'volleys'], feed: '1 feeds.', counts: 'Volleys only.' };
+    expect(Drill.parse({ ...rally, text: { ...old, ...run } }).text).toEqual({ ...old, ...run });
+    expect(fits({ ...rally, text: { ...old, feed: 'f'.repeat(241) } })).toBe(false);
+    expect(fits({ ...rally, text: { ...old, counts: 'c'.repeat(241) } })).toBe(false);
+    expect(fits({ ...rally, text: { ...old, tasks: ['t'.repeat(161), ''] } })).toBe(false);
+    expect(fits({ ...rally, text: { ...old, tasks: ['one alone'] } })).toBe(false);
+  });
+});
+
 describe('the terms of a round', () => {
   test('keep what is counted and leave the court out', () => {
     expect(termsOf(rally)).toEqual({

@@ -89,6 +89,14 @@ describe('a lane', () => {
     ]);
   });
 
+  test('shares its marker with the lane beside it where three pairs play', () => {
+    const places = courtMarkers(clearLanes(drillNamed('mini-rally')));
+    expect(places.map(({ x }) => Math.abs(x))).toEqual(
+      places.map(() => expect.closeTo(doubles / 3, 9)),
+    );
+    expect(places).toHaveLength(4);
+  });
+
   test('mirrors targets and every place that a shot names', () => {
     const mirrored = laneOf(drillNamed('closing-in'), 1);
     expect(mirrored.shots.at(-1)).toMatchObject({ from: { x: -2, y: 4 }, to: { x: -2, y: -4 } });
