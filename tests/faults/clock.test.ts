@@ -46,7 +46,8 @@ async function settle(page: Page): Promise<string> {
   const coach = new Coach(page);
   await coach.stop();
   await coach.button('Put counts right').tap();
-  await page.getByRole('heading', { level: 1 }).waitFor();
+  // The court has a heading of its own: only settle's says that the screen has changed.
+  await page.getByRole('heading', { level: 1, name: 'Put counts right' }).waitFor();
   return (await page.getByRole('main').textContent()) ?? '';
 }
 
