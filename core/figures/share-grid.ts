@@ -19,7 +19,7 @@ export interface ShareGrid {
 
 /**
  * The tables depend on the size of the set alone, and a practice keeps to a few sizes: those of the
- * last ones asked for are kept, less than 1 MB each. Rows are as long as a power of two, so that one
+ * last ones asked for are kept. Rows are as long as a power of two, so that one
  * table serves rounds of about the same length; where a very long one asks for more, it is made anew
  * each time.
  */
