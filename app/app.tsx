@@ -9,8 +9,8 @@ import { replace, route } from './route.ts';
 import { TodayScreen } from './today/today-screen.tsx';
 
 /*
- * The screens of a practice come with the app; the others when they are first looked at. The court
- * screen loads nothing: it must work whatever became of the files it came with.
+ * The screens of a practice come with the app; the others when they are first looked at. A
+ * round loads nothing: it must be counted whatever became of the files the app came with.
  */
 const Squad = lazyScreen(() => import('./squad/squad-screen.tsx').then((file) => file.SquadScreen));
 const Players = lazyScreen(() =>
