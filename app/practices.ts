@@ -134,6 +134,19 @@ const past = computed<readonly string[]>(() => {
   });
 });
 
+/** Packed practices of which only what another window has just said is at hand. */
+const partly = computed(() => {
+  const whole = new Set(held.value.map(({ practice }) => practice.id));
+  return [...practicesOf(practised.value)].filter((id) => !whole.has(id));
+});
+
+/** Shows a practice as another window puts it right, until the one that leads has packed it again. */
+async function showWhole(id: string): Promise<void> {
+  const entries = await store.practice(id).catch(() => []);
+  // Where nothing opened it nothing can be shown of it, and what lies there is damaged.
+  if (entries.some(({ kind }) => kind === 'practice-opened')) show(entries);
+}
+
 /** Packs from now on whatever is over, as soon as it is; only the window that leads does so. */
 export function startPacking(): void {
   effect(() => {
@@ -143,6 +156,9 @@ export function startPacking(): void {
   });
   effect(() => {
     if (packsChanged.value > 0) untracked(readAnew);
+  });
+  effect(() => {
+    if (!leads.value && isRead.value) for (const id of partly.value) void showWhole(id);
   });
 }
 

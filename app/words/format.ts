@@ -6,7 +6,9 @@ import { localeOf } from './locale.ts';
  */
 export function formats(code: string) {
   const language = localeOf(code, globalThis.navigator?.languages ?? []);
-  const number = new Intl.NumberFormat(language);
+  const one = new Intl.NumberFormat(language, { maximumFractionDigits: 1 });
+  // What is counted is whole: a share of the balls of a set that was turned in need not be.
+  const number = new Intl.NumberFormat(language, { maximumFractionDigits: 0 });
   const plural = new Intl.PluralRules(language);
   const isOne = (n: number) => plural.select(n) === 'one';
   const ofDay = (shown: Intl.DateTimeFormatOptions) =>
@@ -14,10 +16,10 @@ export function formats(code: string) {
   return {
     number,
     /** Up to one place after the point, and up to two. */
-    one: new Intl.NumberFormat(language, { maximumFractionDigits: 1 }),
+    one,
     two: new Intl.NumberFormat(language, { maximumFractionDigits: 2, useGrouping: false }),
     /** The sign between the whole and the parts. */
-    decimalSign: number.formatToParts(0.5).find(({ type }) => type === 'decimal')?.value,
+    decimalSign: one.formatToParts(0.5).find(({ type }) => type === 'decimal')?.value,
     /** Exactly one place after the point, and exactly two. */
     tenths: decimals(language, 1),
     hundredths: decimals(language, 2),

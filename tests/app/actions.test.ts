@@ -180,6 +180,49 @@ describe('what is said of a round', () => {
   });
 });
 
+describe('names that are put right', () => {
+  test('are said of the pair that they changed in, and of no other', async () => {
+    const coach = await begun();
+    await coach.squad('Eva');
+    await coach.start();
+    await coach.horn();
+    const [a, b] = coach.round.tallies.map(({ pair }) => pair);
+    const players = [a!.players[0]!, coach.player('Eva')];
+    const before = coach.app.ledger.practised.value.length;
+    await coach.phone.do(() =>
+      coach.app.actions.correctPairs(coach.round, [{ ...a!, players }, b!]),
+    );
+    expect(coach.app.ledger.practised.value.slice(before)).toEqual([
+      expect.objectContaining({ kind: 'pair-corrected', pair: 'A', players }),
+    ]);
+  });
+});
+
+describe('a phone whose clock is set in mid-round', () => {
+  test('goes on with the seconds that the round had, and says that it wants a look', async () => {
+    const coach = await begun();
+    await coach.start();
+    await coach.phone.pass(30_000);
+    coach.phone.setClock(Date.now() + 3_600_000);
+    await coach.phone.pass(10_000);
+    expect(coach.app.actions.isRunning(coach.round)).toBe(true);
+    await coach.tap(['A'], 5);
+    const [mark] = coach.round.marks.A ?? [];
+    expect(mark?.second).toBeGreaterThan(44);
+    expect(mark?.second).toBeLessThan(48);
+    expect(coach.round.jumped).toBeCloseTo(3600, 0);
+  });
+
+  test('has played the time out where it slept meanwhile', async () => {
+    const coach = await begun();
+    await coach.start();
+    await coach.phone.pass(30_000);
+    await coach.phone.sleepUntil(Date.now() + 3_600_000);
+    expect(coach.app.actions.isRunning(coach.round)).toBe(false);
+    expect(coach.round.jumped).toBeCloseTo(3600, 0);
+  });
+});
+
 describe('a take-back', () => {
   test('takes the last mark of the tile, so that the times before it stand', async () => {
     const coach = await begun();

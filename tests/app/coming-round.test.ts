@@ -96,6 +96,20 @@ describe('the pairs of the coming round', () => {
     for (const player of firsts() ?? []) expect(first).not.toContain(player);
   });
 
+  test('keep who begins as it was swapped until Start, whatever today’s rounds say', async () => {
+    const coach = await four(['mini-rally', 2]);
+    await coach.play({ A: 1, B: 1 });
+    await coach.phone.do(() => coach.app.comingRound.setRound());
+    const swapped = coming(coach)!.pairs.map((pair) => ({
+      ...pair,
+      players: pair.players.toReversed(),
+    }));
+    await coach.phone.do(() => coach.app.comingRound.setRound({ pairs: swapped }));
+    expect(coming(coach)?.pairs).toEqual(swapped);
+    await coach.start();
+    expect(coach.round.tallies.map(({ pair }) => pair)).toEqual(swapped);
+  });
+
   test('stay as they were swapped until Start, and are set once', async () => {
     const coach = await four(['mini-rally', 1]);
     await coach.phone.do(() => coach.app.comingRound.setRound());

@@ -135,6 +135,53 @@ describe('what all touches of a round come to', () => {
     expect(coach.app.estimates.paceNow('mini-rally')).toEqual({ tempo: 1.6 });
   });
 
+  test('of the newest practice is worked out first, for that is what is looked at', async () => {
+    const coach = await begun();
+    await coach.play({ A: 1 });
+    const tuesday = coach.practice?.id ?? '';
+    await coach.phone.worked(coach.page);
+    await coach.phone.sleepUntil('2026-03-18 18:00');
+    await coach.come('Ada', 'Bo', 'Cy', 'Di');
+    await coach.plan(['mini-rally', 1]);
+    await coach.play({ A: 1 });
+    await coach.phone.worked(coach.page);
+    await coach.takeOut(tuesday);
+    const { actions, practices } = coach.app;
+    const there = () => estimates(coach).map((rounds) => !rounds.flat().includes(undefined));
+    expect(there()).toEqual([true, true]);
+    actions.correct(practices.practiceAt(tuesday)!.rounds[0]!, 'A', 1);
+    actions.correct(coach.round, 'A', 1);
+    const seen = [there()];
+    for (let look = 0; look < 60; look++) {
+      await coach.phone.pass(10, 10);
+      if (there().join() !== seen.at(-1)?.join()) seen.push(there());
+    }
+    expect(seen).toEqual([
+      [false, false],
+      [false, true],
+      [true, true],
+    ]);
+  });
+
+  test('of two like tallies is each its own, where a tempo was measured between them', async () => {
+    const coach = await begun();
+    // Nobody made a set: the two tallies are the same but for what was known of the clock.
+    await coach.phone.do(() => coach.app.comingRound.setRound({ turns: false }));
+    await coach.play();
+    const pairs = coach.round.tallies.map(({ pair }) => pair);
+    await coach.close();
+    await coach.come('Ada', 'Bo', 'Cy', 'Di');
+    await coach.phone.do(() => coach.app.tempo.keepCheck('tempo-checked', 'mini-rally', 1));
+    await coach.plan(['mini-rally', 1]);
+    await coach.phone.do(() => coach.app.comingRound.setRound({ pairs, turns: false }));
+    await coach.play();
+    await coach.phone.worked(coach.page);
+    const [morning, evening] = estimates(coach).map((rounds) => rounds[0]?.[0]);
+    expect(morning?.pace).toBeUndefined();
+    expect(evening?.pace).toEqual({ tempo: 1 });
+    expect(evening?.shots).not.toBe(morning?.shots);
+  });
+
   test('is told at once to whoever asks in settle, before the round is settled', async () => {
     const coach = await begun();
     await coach.start();

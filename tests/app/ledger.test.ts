@@ -164,6 +164,44 @@ describe('two windows of one phone', () => {
     expect(keys.filter((key) => key.startsWith('p/'))).toEqual([]);
   });
 
+  test.each([
+    ['the one that leads', 0],
+    ['the one that does not lead', 1],
+  ])(
+    'show a past practice as it is put right in %s, at once and before it is put away',
+    async (_, which) => {
+      const coach = await four();
+      await coach.play({ A: 3, B: 1 });
+      const id = coach.practice?.id ?? '';
+      await coach.phone.sleepUntil('2026-03-18 18:00');
+      coach.page = await coach.phone.restart();
+      const other = await coach.phone.open();
+      const { app } = [coach.page, other][which]!;
+      await app.practices.takeOut(id);
+      const round = app.practices.practiceAt(id)!.rounds[0]!;
+      await coach.phone.do(() => app.actions.correct(round, 'A', 1));
+      for (const each of [coach.page, other]) expect(told(each).sets).toBe(5);
+      await coach.phone.do(() => app.practices.putAway());
+      await coach.phone.pass(1_000, 100);
+      for (const each of [coach.page, other]) {
+        expect(told(each).sets).toBe(5);
+        expect(each.app.ledger.practised.value).toEqual([]);
+      }
+    },
+  );
+
+  test('look once for a practice of which the other has a word and nobody an opening', async () => {
+    const coach = await four();
+    const other = await coach.phone.open();
+    const asked = vi.spyOn(other.app.ledger.store, 'practice');
+    const player = coach.player('Ada');
+    await coach.phone.do(() =>
+      coach.app.ledger.append({ kind: 'player-came', practice: 'nowhere', player }),
+    );
+    await coach.phone.pass(1_000, 100);
+    expect(asked).toHaveBeenCalledTimes(1);
+  });
+
   test('are led by the one in which a round was started last', async () => {
     const coach = await four();
     const other = await coach.phone.open();

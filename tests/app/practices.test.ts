@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { makeEntry } from '../../core/ledger/entry.ts';
+import { nextStamp } from '../../core/ledger/stamp.ts';
 import type { Summary } from '../../core/ledger/summary.ts';
 import type { Coach } from './phone/coach.ts';
 import { playing } from './phone/playing.ts';
@@ -263,6 +265,35 @@ describe('a practice that was packed', () => {
     const again = coach.app.practices.summaries.value.find(({ practice }) => practice === id);
     expect(again?.rounds[0]?.tallies.map((tally) => tally.sets)).toEqual([5, 2]);
     expect(again?.rounds[0]?.tallies[1]?.estimate).toEqual(kept);
+  });
+
+  test('stays in sight while it is put right, though the phone was laid aside and looked at again', async () => {
+    const coach = await practised();
+    const id = coach.practice?.id ?? '';
+    await daysLater(coach, '2026-03-24 09:00');
+    await coach.takeOut(id);
+    await coach.phone.sleepUntil('2026-03-24 09:30');
+    expect(coach.app.practices.practiceAt(id)?.rounds).toHaveLength(1);
+    const { actions, practices } = coach.app;
+    await coach.phone.do(() => actions.correct(practices.practiceAt(id)!.rounds[0]!, 'A', 1));
+    expect(told(coach.page).sets).toBe(0); // It lies in the week before.
+    expect(practices.practiceAt(id)?.rounds[0]?.tallies[0]?.sets).toBe(4);
+  });
+
+  test('lies under its new date alone where an earlier opening came by a file', async () => {
+    const coach = await practised();
+    const id = coach.practice?.id ?? '';
+    await daysLater(coach, '2026-03-18 09:00');
+    const at = Date.now() - 2 * 24 * 3_600_000;
+    const opening = makeEntry(
+      { kind: 'practice-opened', practice: id, date: '2026-03-16' },
+      nextStamp('', at, 'another-phPAGE-1'),
+      at,
+    );
+    await coach.phone.through(coach.app.practices.takeInFile([], new Map([[id, [opening]]])));
+    await coach.phone.pass(1_000, 100);
+    expect([...(await stored(coach)).keys()]).toEqual([`i/2026-03-16/${id}`]);
+    expect(coach.app.practices.history.value?.map(({ date }) => date)).toEqual(['2026-03-16']);
   });
 
   test('stands in its place among the others while it is put right, and not after them', async () => {

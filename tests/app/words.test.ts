@@ -155,6 +155,15 @@ describe('French', () => {
   });
 });
 
+test.each([en, ...Object.values(others).map(({ words }) => words)])(
+  'counts are said as whole numbers in $language',
+  (words) => {
+    // The balls of a set in whose middle the roles turned are shared by the clock.
+    expect(words.number(12.661)).toBe('13');
+    expect(words.number(3)).toBe('3');
+  },
+);
+
 describe('the language of the phone', () => {
   test('is the first that the app speaks, whatever the country', () => {
     expect(spokenOf(['de-CH', 'fr-CA', 'en-US'])).toBe('fr');
