@@ -82,6 +82,7 @@ describe.skipIf(!engine)('the main job in WebKit', () => {
 
     await phone.see('[data-over]', SECONDS * 1_000);
     await phone.tap('Put counts right');
+    await phone.tap(`Change the count of ${pairs[1]?.[0]}…`);
     await phone.tap(`One set more for ${pairs[1]?.[0]}…`);
     await phone.reads('.settle-pairs > li:nth-child(2) output', '5');
     await phone.picture('settle');

@@ -110,7 +110,7 @@ export class Phone {
     }
   }
 
-  /** Taps a button or a link by its name; a name that ends in `…` may go on. */
+  /** Taps a button, a link or what unfolds, by its name; a name that ends in `…` may go on. */
   tap(name: string): Promise<void> {
     return this.tapAt(By.xpath(`//*[${named(name)}]`), name);
   }
@@ -182,5 +182,5 @@ function named(name: string): string {
     name.endsWith('…') ? `starts-with(${what}, "${name.slice(0, -1)}")` : `${what} = "${name}"`;
   const own = `@aria-label and ${is('@aria-label')}`;
   const told = `not(@aria-label) and ${is('normalize-space()')}`;
-  return `(self::button or self::a) and ((${own}) or (${told}))`;
+  return `(self::button or self::a or self::summary) and ((${own}) or (${told}))`;
 }
