@@ -6,6 +6,7 @@ import { lazyPart } from '../parts/lazy.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { openPractice } from '../practices.ts';
 import { go } from '../route.ts';
+import { ClosePractice } from '../today/close-practice.tsx';
 import { words } from '../words/words.ts';
 import { BeforeRound } from './before-round.tsx';
 import { RunningRound } from './running-round.tsx';
@@ -46,6 +47,7 @@ function NoRound() {
               {t.players}
             </Button>
           )}
+          {done && <ClosePractice />}
           <Button onClick={() => go()}>{t.toToday}</Button>
         </section>
         {done && <BlockSummary />}

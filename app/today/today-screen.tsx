@@ -1,8 +1,6 @@
 import { useState } from 'preact/hooks';
-import { stillOpen } from '../../core/ledger/practice.ts';
 import { plannedMinutes, plannedRounds, standsToUsual } from '../../core/round/block.ts';
 import {
-  closePractice,
   currentPlan,
   currentRound,
   isRunning,
@@ -30,6 +28,7 @@ import { startDemo } from '../settings/demo.ts';
 import { DemoState } from '../settings/demo-state.tsx';
 import { drillName, textOf } from '../words/drill-text.ts';
 import { words } from '../words/words.ts';
+import { ClosePractice } from './close-practice.tsx';
 
 /** The practice of the day from top to bottom: who is here, the block, the pairs, the court. */
 export function TodayScreen() {
@@ -215,39 +214,8 @@ function PlayedPart() {
           </li>
         ))}
       </ol>
-      <Close />
+      <ClosePractice />
     </section>
-  );
-}
-
-/** Closes the practice; where something is open in it, that is said first. */
-function Close() {
-  const t = words.value.today;
-  const [asked, setAsked] = useState(false);
-  const open = openPractice.value;
-  if (!open) return null;
-  const { rounds, marks } = stillOpen(open);
-  if (!asked || (rounds.length === 0 && marks === 0)) {
-    const isOpen = rounds.length > 0 || marks > 0;
-    return <Button onClick={() => (isOpen ? setAsked(true) : closePractice())}>{t.close}</Button>;
-  }
-  return (
-    <Notice>
-      <p>{t.stillOpen}</p>
-      <ul>
-        {rounds.map((round) => (
-          <li key={round.id}>
-            <a href={href('settle', round.id)}>
-              {t.openRound(
-                words.value.named(t.roundNumber(round.ordinal + 1), drillName(round.terms)),
-              )}
-            </a>
-          </li>
-        ))}
-        {marks > 0 && <li>{t.openMarks(marks)}</li>}
-      </ul>
-      <Button onClick={closePractice}>{t.closeAnyway}</Button>
-    </Notice>
   );
 }
 
