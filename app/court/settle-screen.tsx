@@ -120,18 +120,18 @@ export function SettleScreen({ round: id }: { round: string | undefined }) {
         <Button as="main" onClick={settle}>
           {isLatest && roundsLeft(practice) > 0 ? t.next : t.finish}
         </Button>
-        {isLatest && (
-          <Button
-            as="quiet"
-            onClick={() => {
-              press('round-skipped', round);
-              goOn();
-            }}
-          >
-            {t.skip}
-          </Button>
-        )}
       </div>
+      {isLatest && (
+        <Button
+          as="quiet"
+          onClick={() => {
+            press('round-skipped', round);
+            goOn();
+          }}
+        >
+          {t.skip}
+        </Button>
+      )}
     </main>
   );
 }
@@ -282,7 +282,7 @@ function PairRow({ round, tally }: { round: OpenRound; tally: Tally }) {
         ))
       ) : (
         <details class="settle-more" open={tally.sets === 0 && takesAdvice(rule)}>
-          <summary>{t.change(names)}</summary>
+          <summary aria-label={t.changeOf(names)}>{t.change}</summary>
           <div class="stack">
             {round.called.includes(letter) ? (
               <Pads

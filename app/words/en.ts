@@ -315,7 +315,8 @@ export const en = {
     tooShort: (seconds: number) =>
       `This round lasted only ${one.format(seconds)} s. If it was a trial, strike it out: no figure will count it, and its drill is still to be played.`,
     wrongNames: 'Wrong names?',
-    change: (names: string) => `Change the count of ${names}`,
+    change: 'Change the count',
+    changeOf: (names: string) => `Change the count of ${names}`,
     putRight: 'Put more right',
     turnedAt: (second: string) => `Roles turned at ${second}.`,
     notTurned: 'Roles did not turn in this round.',

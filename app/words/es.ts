@@ -336,7 +336,8 @@ export const es: Words = {
     tooShort: (seconds) =>
       `Esta ronda duró solo ${one.format(seconds)} s. Si fue una prueba, anúlala: ninguna cifra la contará y su ejercicio queda por jugar.`,
     wrongNames: '¿Nombres equivocados?',
-    change: (names) => `Cambiar el recuento de ${names}`,
+    change: 'Cambiar el recuento',
+    changeOf: (names) => `Cambiar el recuento de ${names}`,
     putRight: 'Corregir algo más',
     turnedAt: (second) => `Los papeles cambiaron en ${second}.`,
     notTurned: 'Los papeles no cambiaron en esta ronda.',

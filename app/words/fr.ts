@@ -335,7 +335,8 @@ export const fr: Words = {
     tooShort: (seconds) =>
       `Ce passage n’a duré que ${one.format(seconds)}\u00a0s. Si c’était un essai, rayez-le : aucun chiffre ne le comptera, et son exercice reste à jouer.`,
     wrongNames: 'Mauvais noms ?',
-    change: (names) => `Changer le décompte de ${names}`,
+    change: 'Changer le décompte',
+    changeOf: (names) => `Changer le décompte de ${names}`,
     putRight: 'Corriger autre chose',
     turnedAt: (second) => `Les rôles ont changé à ${second}.`,
     notTurned: 'Les rôles n’ont pas changé pendant ce passage.',

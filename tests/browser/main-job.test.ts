@@ -147,7 +147,7 @@ async function playBlock(page: Page): Promise<Map<string, Own>[]> {
       await late.getByRole('button', { name: 'Counts', exact: true }).tap();
       sets.set(pairs[1]?.[0] ?? '', (sets.get(pairs[1]?.[0] ?? '') ?? 0) + 1);
       // A set that nobody tapped, put in by hand, and another taken out.
-      await page.getByText(`Change the count of ${pairs[2]?.[0]}`).tap();
+      await page.getByLabel(`Change the count of ${pairs[2]?.[0]}`).tap();
       await coach.button(new RegExp(`^One set more for ${pairs[2]?.[0]}`)).tap();
       sets.set(pairs[2]?.[0] ?? '', (sets.get(pairs[2]?.[0] ?? '') ?? 0) + 1);
       await coach

@@ -82,7 +82,7 @@ test('two phones that counted the same practice each take in what the other has,
   // Both go on by themselves.
   await goTo(page, 'court');
   await coach.button('Put counts right').tap();
-  await page.getByText(/^Change the count of Pip/).tap();
+  await page.getByLabel(/^Change the count of Pip/).tap();
   await coach.button(/^One set more for Pip/).tap();
   await goTo(other, 'court');
   await new Coach(other).takeBack('Pip');
