@@ -121,6 +121,11 @@ export function SettleScreen({ round: id }: { round: string | undefined }) {
           {isLatest && roundsLeft(practice) > 0 ? t.next : t.finish}
         </Button>
       </div>
+      {/* Comes late, below everything that a finger may be on its way to. */}
+      {takesAdvice(round.terms.rule) &&
+        round.tallies.map((tally) => (
+          <SizeOff key={tally.pair.letter} round={round} tally={tally} />
+        ))}
       {isLatest && (
         <Button
           as="quiet"
@@ -313,7 +318,6 @@ function PairRow({ round, tally }: { round: OpenRound; tally: Tally }) {
           </div>
         </details>
       )}
-      {takesAdvice(rule) && <SizeOff round={round} tally={tally} />}
       {!countsByPlayer(rule) && size > 1 && (
         <>
           <p class="small">{t.showing}</p>

@@ -42,7 +42,10 @@ export function SizeOff({ round, tally }: { round: OpenRound; tally: Tally }) {
   return (
     <div class="size-off">
       <Explained of="size">
-        {tally.sets === 0 ? t.none : t.many(tally.sets)} {t.instead(advice.size, advice.expected)}
+        {words.value.named(
+          namesOf(players),
+          `${tally.sets === 0 ? t.none : t.many(tally.sets)} ${t.instead(advice.size, advice.expected)}`,
+        )}
       </Explained>
       {taken ? (
         <p role="status">{t.taken(advice.size)}</p>

@@ -22,8 +22,9 @@ export const desk = {
       'At the start, at 30 seconds, in the last five and at the end. Some phones stay mute while their ring switch is off; the screen shows every sign in any case.',
     tryIt: 'Let me hear it',
     click: 'A quiet click at each count',
-    sayPairs: 'Say the names of the next pairs',
-    noVoice: 'This phone has no voice of its own in this language that could say the next pairs.',
+    sayPairs: 'Call out the next pairs',
+    noVoice:
+      'This phone has no voice of its own in this language that could call out the next pairs.',
     hand: 'The thumb that counts',
     hands: { right: 'right', left: 'left' },
     keys: 'Keys count',
@@ -66,23 +67,23 @@ export const desk = {
     making: 'The backup is being made …',
     made: (entries: number, kilobytes: number) =>
       `Ready: ${count(entries, 'entry', 'entries')}, ${number.format(kilobytes)} kB.`,
-    handBackup: 'Hand the backup over',
+    handBackup: 'Share the backup',
     notMade: 'The phone did not let the ledger be read. Try again.',
     withoutHurt: 'What can no longer be read is not in it.',
-    takeIn: 'Take in a file from this app',
+    takeIn: 'Import a file from this app',
     takeInMeans:
       'A backup, or a practice from another phone. What is here stays: only what is new is added.',
     takingIn: 'The file is being read …',
     tookIn: (entries: number) =>
       entries === 0
         ? 'Everything in that file was here already.'
-        : `${count(entries, 'new entry', 'new entries')} taken in.`,
-    notTakenIn: 'The phone did not let the file be saved. Nothing of it was taken.',
+        : `${count(entries, 'new entry', 'new entries')} imported.`,
+    notTakenIn: 'The phone did not let the file be saved. Nothing was imported.',
     refused: (line: number, why: string) =>
-      `Nothing of that file was taken. Line ${number.format(line)}: ${why}`,
+      `Nothing was imported. Line ${number.format(line)}: ${why}`,
     refusals: {
       heading: () => 'this is no file from this app.',
-      version: () => 'a newer version of the app made this file. Take the newer version in first.',
+      version: () => 'a newer version of the app made this file. Update the app first.',
       long: () => 'the line is far too long.',
       json: () => 'the line cannot be read.',
       reserved: (field: string) => `the field “${field}” has a name that no entry may use.`,
@@ -100,19 +101,19 @@ export const desk = {
     },
     damaged: 'Damaged records',
     damagedMeans:
-      'They can no longer be read. Hand them over to somebody who may mend them, or take a backup in; after that they can be removed.',
-    handDamaged: 'Hand the damaged records over',
+      'They can no longer be read. Share them with somebody who may mend them, or import a backup; after that they can be removed.',
+    handDamaged: 'Share the damaged records',
     removeDamaged: 'Remove them from this phone',
     removeHanded: (records: number) =>
-      `Remove ${count(records, 'record that was', 'records that were')} handed over`,
+      `Remove ${count(records, 'record that was', 'records that were')} shared`,
     removeSure: 'Remove them now?',
     notHanded: (records: number) =>
-      `Nothing was handed over: ${count(records, 'record is', 'records are')} gone for good then.`,
+      `Nothing was shared: ${count(records, 'record is', 'records are')} gone for good then.`,
     damagedSince: (records: number) =>
-      `${count(records, 'record was', 'records were')} found since, or changed: not handed over, and not removed.`,
+      `${count(records, 'record was', 'records were')} found since, or changed: not shared, and not removed.`,
     removed: (records: number) => `${count(records, 'record', 'records')} removed.`,
     stayed: (records: number) =>
-      `${count(records, 'record has', 'records have')} changed since and stayed: hand over again what is damaged.`,
+      `${count(records, 'record has', 'records have')} changed since and stayed: share again what is damaged.`,
     notRemoved: 'The phone did not let them be removed. Try again.',
     about: 'This app',
     version: (version: string) => `Rally Ledger ${version}`,
@@ -132,7 +133,7 @@ export const desk = {
     oneMore: 'A pair needs two: add one more.',
     toToday: 'On to today’s practice',
     list: 'Players',
-    resting: 'Resting',
+    resting: 'Inactive',
     restingMeans: 'They keep every count, and Today does not ask for them.',
     level: 'Level, 1 to 10',
     levelIs: (level: number) => `level ${one.format(level)}`,
@@ -143,15 +144,16 @@ export const desk = {
     handIs: { right: 'right-handed', left: 'left-handed' },
     notGiven: 'not given',
     save: 'Save',
-    rest: 'Let rest',
-    restMeans: 'A resting player keeps every count and is not asked for. Bring back at any time.',
-    bringBack: 'Bring back',
+    rest: 'Make inactive',
+    restMeans:
+      'An inactive player keeps every count and is not asked for. Make active again at any time.',
+    bringBack: 'Make active',
     nameFaults: {
       empty: () => 'Type a nickname first.',
       long: () => 'That is too long: a nickname has up to 40 letters.',
       hidden: () => 'That holds a character that cannot be seen. Type it by hand instead.',
       taken: (name: string) =>
-        `${name} is in the squad already, perhaps resting. Add a letter to tell them apart.`,
+        `${name} is in the squad already, perhaps inactive. Add a letter to tell them apart.`,
     },
     fromList: 'A whole list at once',
     listShape: 'One nickname a line. For levels and hands, put a heading on top:',
@@ -223,11 +225,11 @@ export const desk = {
     byPlayer: 'By player',
     allTouches: 'All touches',
     byPlayerNote:
-      "A set counts for everyone who played in it. Touches are those of completed sets; all touches hold the unfinished ones too, as far as the clock tells; minutes are the player's own live clock.",
+      "A set counts for everyone who played in it. Touches are those of completed sets; all touches hold the unfinished ones too, as far as the clock tells; minutes are the player's own on the round clock.",
     byDrill: 'By drill',
     unheard: (counts: number) =>
       `${count(counts, 'count was', 'counts were')} not heard: in the minutes, and in no other sum.`,
-    byDrillNote: 'Here a set of a pair counts once, and so does the live clock of a round.',
+    byDrillNote: 'Here a set of a pair counts once, and so does the clock of a round.',
     noRounds: 'No round was played.',
     player: 'Player',
     drill: 'Drill',
@@ -236,9 +238,9 @@ export const desk = {
     sets: 'Sets',
     touches: 'Touches',
     minutes: 'Min',
-    /** Seconds of live clock as minutes. */
+    /** Seconds of the round clock as minutes. */
     inMinutes: (seconds: number) => one.format(seconds / 60),
-    export: 'Hand over the week',
+    export: 'Share the week',
     exportNote: 'One row for each player in each round, for any spreadsheet.',
     called: 'Players are called by',
     nicknames: 'Nicknames',
@@ -247,12 +249,12 @@ export const desk = {
     decimals: 'Numbers are written',
     decimalComma: 'with a comma, 1,5, and semicolons between the columns',
     decimalPoint: 'with a point, 1.5, and commas between the columns',
-    handOver: 'Hand over the week as a table (CSV)',
+    handOver: 'Share the week as a table (CSV)',
     print: 'Print this week',
-    shared: 'Handed over.',
+    shared: 'Shared.',
     saved: (file: string) => `Saved as ${file}.`,
     asText: 'No file there? Show it as text',
-    text: 'No file was handed over. Copy the table from here:',
+    text: 'No file was shared. Copy the table from here:',
     textLabel: 'The week as a table',
     copy: 'Copy',
     copied: 'Copied.',

@@ -22,10 +22,10 @@ export const desk: DeskWords = {
     soundMeans:
       'Au départ, à 30 secondes, aux cinq dernières et à la fin. Certains téléphones restent muets en mode silencieux ; l’écran montre chaque signal de toute façon.',
     tryIt: 'Faire entendre',
-    click: 'Un clic discret à chaque pointage',
-    sayPairs: 'Dire les noms des prochaines paires',
+    click: 'Un clic discret à chaque marque',
+    sayPairs: 'Annoncer les prochaines paires',
     noVoice:
-      'Ce téléphone n’a pas de voix à lui dans cette langue pour dire les prochaines paires.',
+      'Ce téléphone n’a pas de voix à lui dans cette langue pour annoncer les prochaines paires.',
     hand: 'Le pouce qui compte',
     hands: { right: 'droit', left: 'gauche' },
     keys: 'Compter au clavier',
@@ -46,9 +46,9 @@ export const desk: DeskWords = {
       'Ouvrez le menu du navigateur (les trois points), puis « Installer l’application » ou « Ajouter à l’écran d’accueil ».',
     keeping: 'Vos données',
     promises: [
-      'Chaque pointage reste sur ce téléphone. Rien n’est envoyé à personne ; rien n’en sort que ce que vous partagez.',
+      'Chaque marque reste sur ce téléphone. Rien n’est envoyé à personne ; rien n’en sort que ce que vous partagez.',
       'Il n’y a ni compte ni mesure de ce que vous faites, et rien n’est cherché ailleurs que là d’où vient l’appli.',
-      'Les joueurs sont des surnoms, et ne sont jamais classés.',
+      'Les joueurs n’apparaissent que sous un surnom, et ne sont jamais classés.',
     ],
     space: 'Quand le téléphone manque de place',
     kept: {
@@ -67,24 +67,24 @@ export const desk: DeskWords = {
     makeBackup: 'Faire une sauvegarde',
     making: 'La sauvegarde est en cours…',
     made: (entries, kilobytes) =>
-      `Prêt : ${count(entries, 'entrée', 'entrées')}, ${number.format(kilobytes)} ko.`,
-    handBackup: 'Transmettre la sauvegarde',
+      `Prêt : ${count(entries, 'entrée', 'entrées')}, ${number.format(kilobytes)}\u00a0ko.`,
+    handBackup: 'Partager la sauvegarde',
     notMade: 'Le téléphone n’a pas laissé lire le carnet. Réessayez.',
     withoutHurt: 'Ce qui ne peut plus être lu n’y est pas.',
-    takeIn: 'Reprendre un fichier de cette appli',
+    takeIn: 'Importer un fichier de cette appli',
     takeInMeans:
       'Une sauvegarde, ou une séance d’un autre téléphone. Ce qui est ici reste : seul le nouveau s’ajoute.',
     takingIn: 'Le fichier est en cours de lecture…',
     tookIn: (entries) =>
       entries === 0
         ? 'Tout ce que contient ce fichier était déjà là.'
-        : `${count(entries, 'nouvelle entrée reprise', 'nouvelles entrées reprises')}.`,
-    notTakenIn: 'Le téléphone n’a pas laissé enregistrer le fichier. Rien n’en a été pris.',
-    refused: (line, why) =>
-      `Rien de ce fichier n’a été pris. Ligne ${number.format(line)} : ${why}`,
+        : `${count(entries, 'nouvelle entrée importée', 'nouvelles entrées importées')}.`,
+    notTakenIn: 'Le téléphone n’a pas laissé enregistrer le fichier. Rien n’a été importé.',
+    refused: (line, why) => `Rien n’a été importé. Ligne ${number.format(line)} : ${why}`,
     refusals: {
       heading: () => 'ce fichier ne vient pas de cette appli.',
-      version: () => 'une version plus récente de l’appli a fait ce fichier. Installez-la d’abord.',
+      version: () =>
+        'une version plus récente de l’appli a fait ce fichier. Mettez d’abord l’appli à jour.',
       long: () => 'la ligne est beaucoup trop longue.',
       json: () => 'la ligne ne peut pas être lue.',
       reserved: (field) => `le champ « ${field} » porte un nom qu’aucune entrée ne peut prendre.`,
@@ -103,19 +103,19 @@ export const desk: DeskWords = {
     },
     damaged: 'Enregistrements abîmés',
     damagedMeans:
-      'Ils ne peuvent plus être lus. Transmettez-les à quelqu’un qui saura peut-être les réparer, ou reprenez une sauvegarde ; ensuite, ils peuvent être retirés.',
-    handDamaged: 'Transmettre ce qui est abîmé',
+      'Ils ne peuvent plus être lus. Partagez-les avec quelqu’un qui saura peut-être les réparer, ou importez une sauvegarde ; ensuite, ils peuvent être retirés.',
+    handDamaged: 'Partager ce qui est abîmé',
     removeDamaged: 'Retirer de ce téléphone',
     removeHanded: (records) =>
-      `Retirer ${count(records, 'l’enregistrement transmis', 'enregistrements transmis')}`,
+      `Retirer ${count(records, 'enregistrement partagé', 'enregistrements partagés')}`,
     removeSure: 'Oui, retirer ?',
     notHanded: (records) =>
-      `Rien n’a été transmis : ${count(records, 'enregistrement sera perdu', 'enregistrements seront perdus')} pour de bon.`,
+      `Rien n’a été partagé : ${count(records, 'enregistrement sera perdu', 'enregistrements seront perdus')} pour de bon.`,
     damagedSince: (records) =>
-      `${count(records, 'enregistrement trouvé ou changé', 'enregistrements trouvés ou changés')} depuis : ni transmis, ni retiré.`,
+      `${count(records, 'enregistrement trouvé ou changé', 'enregistrements trouvés ou changés')} depuis : ni partagé, ni retiré.`,
     removed: (records) => `${count(records, 'enregistrement retiré', 'enregistrements retirés')}.`,
     stayed: (records) =>
-      `${count(records, 'enregistrement a changé', 'enregistrements ont changé')} depuis, et rien n’en a été retiré : transmettre à nouveau ce qui est abîmé.`,
+      `${count(records, 'enregistrement a changé', 'enregistrements ont changé')} depuis, et rien n’en a été retiré : partager à nouveau ce qui est abîmé.`,
     notRemoved: 'Le téléphone ne les a pas laissé retirer. Réessayer.',
     about: 'Cette appli',
     version: (version) => `Rally Ledger ${version}`,
@@ -123,7 +123,7 @@ export const desk: DeskWords = {
   nowhere: {
     title: 'Il n’y a rien ici',
     means:
-      'Cette adresse ne mène à rien dans cette version de l’appli. Vos comptes sont là où ils étaient.',
+      'Cette adresse ne mène à rien dans cette version de l’appli. Vos résultats sont là où ils étaient.',
   },
   squad: {
     title: 'Groupe',
@@ -135,8 +135,8 @@ export const desk: DeskWords = {
     oneMore: 'Il faut être deux pour une paire : ajouter encore un nom.',
     toToday: 'Passer à la séance du jour',
     list: 'Joueurs',
-    resting: 'En retrait',
-    restingMeans: 'Ils gardent tous leurs comptes, et Aujourd’hui ne les propose plus.',
+    resting: 'Inactifs',
+    restingMeans: 'Ils gardent tous leurs résultats, et Aujourd’hui ne les propose plus.',
     level: 'Niveau, de 1 à 10',
     levelIs: (level) => `niveau ${one.format(level)}`,
     levelMeans:
@@ -146,16 +146,16 @@ export const desk: DeskWords = {
     handIs: { right: 'main droite', left: 'main gauche' },
     notGiven: 'non précisé',
     save: 'Enregistrer',
-    rest: 'Mettre en retrait',
+    rest: 'Rendre inactif',
     restMeans:
-      'En retrait, un joueur garde tous ses comptes et n’est plus proposé. Retour possible à tout moment.',
-    bringBack: 'Faire revenir',
+      'Inactif, un joueur garde tous ses résultats et n’est plus proposé. Retour possible à tout moment.',
+    bringBack: 'Rendre actif',
     nameFaults: {
       empty: () => 'Écrire d’abord un surnom.',
       long: () => 'C’est trop long : un surnom a 40 lettres au plus.',
       hidden: () => 'Il y a là un caractère invisible. Le taper plutôt à la main.',
       taken: (name) =>
-        `${name} est déjà dans le groupe, peut-être en retrait. Ajouter une lettre pour les distinguer.`,
+        `${name} est déjà dans le groupe, peut-être inactif. Ajouter une lettre pour les distinguer.`,
     },
     fromList: 'Toute une liste d’un coup',
     listShape: 'Un surnom par ligne. Pour les niveaux et les mains, mettre un titre en haut :',
@@ -194,8 +194,8 @@ export const desk: DeskWords = {
     },
   },
   practice: {
-    title: (date) => `Entraînement du ${date}`,
-    notHere: 'Cet entraînement n’est pas sur ce téléphone.',
+    title: (date) => `Séance du ${date}`,
+    notHere: 'Cette séance n’est pas sur ce téléphone.',
     toWeek: 'Vers sa semaine',
     means: 'Chaque correction est une entrée de plus : semaine, joueurs et bilan suivent aussitôt.',
     there: 'Qui était là',
@@ -203,10 +203,10 @@ export const desk: DeskWords = {
     noRounds: 'Aucun passage n’a été joué.',
     settled: 'vérifié',
     toSettle: 'à vérifier',
-    struckRound: 'rayé',
-    struck: 'Rayé : cet entraînement ne compte dans aucun chiffre.',
-    strike: 'Rayer cet entraînement',
-    restore: 'Compter de nouveau cet entraînement',
+    struckRound: 'ne compte pas',
+    struck: 'Retirée : cette séance ne compte dans aucun chiffre.',
+    strike: 'Ne pas compter cette séance',
+    restore: 'Compter de nouveau cette séance',
   },
   week: {
     title: (week) => `Semaine ${number.format(week)}`,
@@ -223,7 +223,7 @@ export const desk: DeskWords = {
     nobody: 'Personne n’a été noté présent.',
     away: (names) => `Pas là cette semaine : ${names}.`,
     putRight: 'Corriger',
-    putRightOf: (date, practice) => `Corriger l’entraînement ${practice} du ${date}`,
+    putRightOf: (date, practice) => `Corriger la séance ${practice} du ${date}`,
     byPlayer: 'Par joueur',
     allTouches: 'Toutes les frappes',
     byPlayerNote:
@@ -241,7 +241,7 @@ export const desk: DeskWords = {
     touches: 'Frappes',
     minutes: 'Min',
     inMinutes: (seconds) => one.format(seconds / 60),
-    export: 'Transmettre la semaine',
+    export: 'Partager la semaine',
     exportNote: 'Une ligne par joueur et par passage, pour n’importe quel tableur.',
     called: 'Les joueurs y figurent par',
     nicknames: 'Surnoms',
@@ -250,12 +250,12 @@ export const desk: DeskWords = {
     decimals: 'Les nombres s’écrivent',
     decimalComma: 'avec une virgule, 1,5, et des points-virgules entre les colonnes',
     decimalPoint: 'avec un point, 1.5, et des virgules entre les colonnes',
-    handOver: 'Transmettre la semaine en tableau (CSV)',
+    handOver: 'Partager la semaine en tableau (CSV)',
     print: 'Imprimer cette semaine',
-    shared: 'Transmis.',
+    shared: 'Partagé.',
     saved: (file) => `Enregistré sous ${file}.`,
     asText: 'Pas de fichier ? L’afficher en texte',
-    text: 'Aucun fichier n’a été transmis. Copier le tableau d’ici :',
+    text: 'Aucun fichier n’a été partagé. Copier le tableau d’ici :',
     textLabel: 'La semaine en tableau',
     copy: 'Copier',
     copied: 'Copié.',

@@ -3,7 +3,9 @@ import { desk } from './desk.es.ts';
 import { drills } from './drills.es.ts';
 import { figures } from './figures.es.ts';
 import { at, formats } from './format.ts';
+import { inSpain, saidBy } from './in-spain.ts';
 import type { Language } from './languages.ts';
+import { localeOf } from './locale.ts';
 import { planning } from './planning.es.ts';
 import type { Words } from './words.ts';
 
@@ -14,14 +16,13 @@ import type { Words } from './words.ts';
  *
  * ball, bola · baseline, línea de fondo · block, bloque · counts, recuento · court, cancha (a pista
  * is a running track in half of the countries) · cue, consigna · drill, ejercicio · entry, entrada ·
- * file, archivo · groundstroke, golpe de fondo · hand over, entregar · horn, bocina · in a row,
- * seguidas · ledger, registro · live clock, tiempo en juego · lob, globo · mark, anotación · marker,
+ * file, archivo · groundstroke, golpe de fondo · share, compartir · horn, bocina · in a row,
+ * seguidas · ledger, registro · round clock, reloj de la ronda · lob, globo · mark, anotación · marker,
  * cono plano · miss, fallo · on target, en el objetivo · overhead, remate · pair, pareja · partner,
  * compañero · phone, teléfono · practice, entrenamiento · rally, peloteo · return, devolución (resto
  * is said in Spain only) · review, análisis · role, rol · round, ronda · serve, saque · service line,
  * línea de saque · set, serie (a set is counted in games) · settle, revisar · split step, split step ·
- * squad, grupo · tap, tocar · tile, casilla · touch and shot and stroke, golpe · trio, trío · usual,
- * usual · volley, volea
+ * squad, grupo · tap, tocar · tile, casilla · touch and shot and stroke, golpe · trio, trío · habitual · volley, volea
  */
 
 const { number, one, two, day, list, isOne, count } = formats('es');
@@ -73,27 +74,27 @@ export const es: Words = {
       'on-target': 'Cada bola en el objetivo cuenta para quien la golpeó',
     })[rule],
   trouble: {
-    full: 'Este teléfono está lleno: las anotaciones nuevas se retienen aquí, todavía sin guardar. Liberar espacio y dejar abierta esta página; se guardan en cuanto haya sitio.',
+    full: 'Teléfono lleno: las anotaciones nuevas todavía no se guardan. Liberar espacio y dejar abierta esta página; se guardan en cuanto haya sitio.',
     refused:
-      'Este teléfono no deja guardar a la app: las anotaciones se retienen aquí, todavía sin guardar. Dejar abierta esta página. Una ventana privada suele impedirlo; abrir la app en una normal.',
-    slow: 'Este teléfono todavía no responde: las anotaciones se retienen aquí, todavía sin guardar. Dejar abierta esta página; la app lo sigue intentando.',
+      'Este teléfono no deja guardar a la app: las anotaciones nuevas todavía no se guardan. Dejar abierta esta página. Una ventana privada suele impedirlo; abrir la app en una normal.',
+    slow: 'Este teléfono todavía no responde: las anotaciones nuevas todavía no se guardan. Dejar abierta esta página; la app lo sigue intentando.',
   },
-  handPractice: 'Entregar este entrenamiento como archivo',
+  handPractice: 'Compartir este entrenamiento como archivo',
   handed: {
-    shared: 'Entregado.',
-    closed: 'No se entregó nada.',
+    shared: 'Compartido.',
+    closed: 'No se compartió nada.',
     saved: (file) => `Guardado como ${file}.`,
-    text: 'Este teléfono no deja salir archivos.',
+    text: 'Este teléfono no puede compartir ni guardar archivos.',
   },
   damaged: (records, places) =>
-    `Ya no se ${isOne(records) ? 'puede' : 'pueden'} leer ${count(records, 'entrada guardada', 'entradas guardadas')}: ${list.format(places)}. Todo lo demás está aquí, y lo dañado se conserva tal cual; en Ajustes se puede entregar.`,
+    `Ya no se ${isOne(records) ? 'puede' : 'pueden'} leer ${count(records, 'entrada guardada', 'entradas guardadas')}: ${list.format(places)}. Todo lo demás está aquí, y lo dañado se conserva tal cual; en Ajustes se puede compartir.`,
   damagedPlaces: {
     practice: (date) => `en el entrenamiento del ${day.format(at(date))}`,
     undated: 'en un entrenamiento de fecha desconocida',
     standing: 'en el grupo o en los ejercicios',
   },
   newVersion: 'Hay una versión nueva en este teléfono.',
-  takeNewVersion: 'Ponerla en uso',
+  takeNewVersion: 'Actualizar',
   demoBanner: 'Demo: un grupo inventado.',
   removeDemo: 'Quitar la demo',
   demoStates: {
@@ -116,7 +117,7 @@ export const es: Words = {
     noSquad: 'Primero hay que añadir a los jugadores del grupo: basta con un apodo.',
     addPlayers: 'Añadir jugadores',
     tryDemo: 'Explorar con un grupo inventado',
-    takeIn: 'Incorporar una copia de seguridad',
+    takeIn: 'Importar una copia de seguridad',
     here: 'Quién está',
     hereNext: 'Tocar a todos los que están.',
     allHere: 'Están todos',
@@ -130,9 +131,9 @@ export const es: Words = {
     mayBeEvicted:
       'Este teléfono puede borrar lo que guarda una página que no se abre en varios días. Conviene poner antes la app en la pantalla de inicio: en Ajustes se explica cómo.',
     usualLength: {
-      short: 'más corto que los 20 a 30 minutos usuales',
-      usual: 'dentro de los 20 a 30 minutos usuales',
-      long: 'más largo que los 20 a 30 minutos usuales',
+      short: 'más corto que los 20 a 30 minutos habituales',
+      usual: 'dentro de los 20 a 30 minutos habituales',
+      long: 'más largo que los 20 a 30 minutos habituales',
     },
     pairs: 'Parejas',
     turnPair: (letter) => `Cambiar los papeles de la pareja ${letter}`,
@@ -140,8 +141,8 @@ export const es: Words = {
     swapHint: 'Tocar a dos jugadores para intercambiarlos.',
     swapWith: (name) => `Tocar ahora a quien se cambia con ${name}.`,
     notKept: {
-      together: (a, b) => `Deseo no cumplido: ${a} y ${b} no van juntos.`,
-      apart: (a, b) => `Deseo no cumplido: ${a} y ${b} no van por separado.`,
+      together: (a, b) => `No se pudo dejar juntos a ${a} y ${b}.`,
+      apart: (a, b) => `No se pudo separar a ${a} y ${b}.`,
     },
     trio: (resting) =>
       `Tres se turnan: primero descansa ${resting}. Tras cada serie sale quien golpeó primero y entra quien descansaba.`,
@@ -194,7 +195,7 @@ export const es: Words = {
     block: [
       'Bolas sueltas fuera de la cancha, conos planos, espacio entre las parejas.',
       'Con calor: agua y sombra entre las rondas.',
-      'Si algo duele: parar y consultar a un profesional sanitario.',
+      'Si algo duele: parar y consultar a un profesional de la salud.',
       'Las normas del club, la federación y el país van primero.',
     ],
     overhead:
@@ -204,14 +205,14 @@ export const es: Words = {
   },
   block: {
     title: 'El bloque',
-    empty: 'Tocar los ejercicios de abajo para ponerlos en el bloque.',
+    empty: 'Tocar los ejercicios de abajo para añadirlos al bloque.',
     length: 'Una ronda dura',
     changeover: 'Entre rondas',
     seconds: (seconds) => (seconds % 60 === 0 ? `${seconds / 60} min` : `${seconds} s`),
     rounds: (drill) => `Rondas de ${drill}`,
-    earlier: (drill) => `${drill}: antes`,
+    earlier: (drill) => `Subir ${drill}`,
     remove: (drill) => `Quitar ${drill}`,
-    add: (drill) => `Poner ${drill}`,
+    add: (drill) => `Añadir ${drill}`,
     inBlock: (times) => count(times, 'ronda puesta', 'rondas puestas'),
     partners: 'Parejas',
     keep: 'fijas',
@@ -222,7 +223,7 @@ export const es: Words = {
     useIt: 'Usar',
     kept: 'Bloques guardados',
     use: (name) => `Usar ${name}`,
-    drop: (name) => `Olvidar ${name}`,
+    drop: (name) => `Eliminar ${name}`,
     nameNeeded: 'El bloque necesita un nombre de hasta 40 letras.',
     ownDrills: 'Escribir un ejercicio propio',
     planned: 'Previsto',
@@ -245,7 +246,7 @@ export const es: Words = {
     stop: 'Parar',
     stopSure: '¿Parar?',
     paused: 'En pausa',
-    over: 'Tiempo',
+    over: 'Se acabó',
     stopped: 'Parada',
     settle: 'Corregir el recuento',
     takeBack: '−1',
@@ -254,8 +255,8 @@ export const es: Words = {
     saved: 'guardado',
     saving: 'sin guardar',
     rests: (name) => `descansa ${name}`,
-    usual: (sets) => `usual ${one.format(sets)}`,
-    ahead: (sets) => `▲ usual ${one.format(sets)}`,
+    usual: (sets) => `habitual ${one.format(sets)}`,
+    ahead: (sets) => `▲ habitual ${one.format(sets)}`,
     late: (marks) => count(marks, 'tardía', 'tardías'),
     doubtful: (marks) => count(marks, 'dudosa', 'dudosas'),
     sign30: '30 segundos',
@@ -294,16 +295,16 @@ export const es: Words = {
     otherScreens: 'Otras pantallas',
     wall: 'Vista de pared',
     wallMeans:
-      'Reloj y recuentos para un televisor o una tableta en la sala. Se abre en una ventana propia y sigue a esta.',
+      'Reloj y recuentos para un televisor o una tableta junto a la cancha. Se abre en una ventana propia y sigue a esta.',
     pairScreenMeans:
       'La pantalla propia de una pareja, para un teléfono en la valla en el que ella misma cuenta. Lo que ahí es del entrenador se mantiene pulsado dos segundos: «Empezar», «Seguir» y «Para el entrenador», que lleva de vuelta. Abrir la pantalla de la pareja:',
     pairScreenOf: (letter, names) => `${letter}: la pantalla propia de ${names}`,
-    sayPairs: 'Decir las parejas',
+    sayPairs: 'Anunciar las parejas',
     saidPairs: (pairs) =>
       pairs.map(({ letter, names }) => `${letter}: ${list.format(names)}.`).join(' '),
     sleeps: {
       unable:
-        'Este teléfono no deja que una página mantenga encendida la pantalla: alargar el tiempo de pantalla en los ajustes del propio teléfono.',
+        'Este teléfono no puede mantener encendida la pantalla: alargar el tiempo de espera de la pantalla en los ajustes del teléfono.',
       refused:
         'Este teléfono no quiere mantener encendida la pantalla, quizá para ahorrar batería. Tocarla de vez en cuando; el reloj va bien en cualquier caso.',
     },
@@ -311,8 +312,8 @@ export const es: Words = {
   pads: { more: 'Más que estos', fewer: 'Volver a los números menores' },
   settle: {
     title: 'Corregir el recuento',
-    late: (second) => `Tardía, ${second}`,
-    doubtful: (second) => `Dudosa: muy pronto, ${second}`,
+    late: (second) => `Tras la señal, ${second}`,
+    doubtful: (second) => `Demasiado pronto para una serie, ${second}`,
     keep: 'Cuenta',
     strike: 'No cuenta',
     fewer: (names) => `Una serie menos para ${names}`,
@@ -327,8 +328,8 @@ export const es: Words = {
     skip: 'Saltar y revisar luego, hoy',
     clockJumped: (seconds) =>
       `El reloj del teléfono saltó ${one.format(Math.abs(seconds))} s en esta ronda. Su duración puede estar mal.`,
-    live: (seconds) => `${one.format(seconds)} s de tiempo en juego`,
-    none: 'Esta ronda no está en este teléfono, o todavía no se jugó.',
+    live: (seconds) => `${one.format(seconds)} s del reloj de la ronda`,
+    none: 'Esta ronda no está en este teléfono, o todavía no se ha jugado.',
     sets: 'series',
     struck: 'Anulada: ninguna cifra cuenta esta ronda.',
     strikeRound: 'Anular esta ronda',
@@ -360,30 +361,29 @@ export const es: Words = {
     'Ahora mismo no se pudieron leer los entrenamientos anteriores. Están a salvo en este teléfono; volver a abrir la app.',
   players: {
     title: 'Jugadores',
-    pick: 'Cada uno toca su nombre y ve lo que hizo.',
+    pick: 'Toca tu nombre y mira lo que hiciste.',
     none: 'Todavía no hay jugadores: añadir antes el grupo.',
     toSquad: 'Ir al grupo',
-    resting: 'En descanso',
+    resting: 'Inactivo',
     review: 'Análisis del grupo, para el entrenador',
   },
   player: {
     today: 'Hoy',
     notHere: 'Este jugador no está en este teléfono.',
-    nothing: 'Todavía no hay nada contado. Las series aparecen aquí tras la primera ronda.',
-    touches: 'Golpes',
+    nothing: 'Todavía no hay nada contado. Tus series aparecen aquí tras tu primera ronda.',
+    touches: 'Bolas golpeadas',
     countedNote:
-      'Al menos: lo que prueban las series completas. Unos: con las bolas de las series sin terminar, hasta donde lo dice el reloj; el intervalo contiene el número verdadero cuatro de cada cinco veces. Tocar una cifra para ver de dónde sale.',
+      'Al menos: lo que prueban las series completas. Unos: con las bolas de las series sin terminar, hasta donde lo dice el reloj; el intervalo contiene el número verdadero cuatro de cada cinco veces. Toca una cifra para ver de dónde sale.',
     sets: (sets) => (isOne(sets) ? 'serie' : 'series'),
     onTarget: 'en el objetivo',
     noSet: 'Ninguna serie completa.',
     noneOnTarget: 'Ninguna en el objetivo.',
-    usual: (sets) => `usual ${one.format(sets)}`,
-    best: (sets) => `mejor ${one.format(sets)}`,
-    newBest: '¡Nueva mejor marca propia!',
+    usual: (sets) => `habitual ${one.format(sets)}`,
+    best: (sets) => `récord ${one.format(sets)}`,
+    newBest: '¡Nuevo récord personal!',
     first: 'Primera vez en este ejercicio contado así.',
-    beside:
-      'Lo usual y lo mejor son propios, de entrenamientos anteriores, con el mismo tiempo de reloj.',
-    hand: (name) => `Dejar el teléfono a ${name}`,
+    beside: 'Se compara con tus entrenamientos anteriores, con el mismo tiempo.',
+    hand: (name) => `Pasar el teléfono a ${name}`,
     handNote:
       'El teléfono muestra entonces esta página y nada más. Para recuperarlo, mantener pulsado «Para el entrenador» al pie de la página durante dos segundos.',
   },
@@ -396,7 +396,7 @@ export const es: Words = {
   wall: {
     title: 'Vista de pared',
     waits: 'La siguiente ronda aparece aquí en cuanto esté preparada.',
-    fullScreen: 'Ampliar',
+    fullScreen: 'Pantalla completa',
     leave: 'Salir',
   },
   help: {
@@ -409,24 +409,30 @@ export const es: Words = {
       'Mirar las parejas. Dos toques intercambian a dos jugadores; si sobra uno, se forma un trío que se turna.',
     card: 'Leer la ficha a los jugadores: dónde empieza cada uno, la consigna, qué completa una serie. Y Empezar.',
     count:
-      'Tocar la casilla de una pareja cada vez que completa una serie. Con cualquier dedo, y varios a la vez.',
+      'Tocar la casilla de una pareja cada vez que completa una serie: una unidad entera del ejercicio, por ejemplo diez seguidas. Con cualquier dedo, y varios a la vez.',
     settle:
       'Tras la bocina, corregir el recuento y decir hasta dónde llegó cada serie sin terminar.',
     after:
-      'Dejar el teléfono a un jugador para que vea sus recuentos y mantener pulsado «Para el entrenador» dos segundos para recuperarlo; entregar la semana como tabla.',
+      'Pasar el teléfono a un jugador para que vea sus recuentos y mantener pulsado «Para el entrenador» dos segundos para recuperarlo; compartir la semana como tabla.',
     tile: 'Una casilla',
     tileMeans: 'El número son las series hasta ahora. La esquina con −1 quita la última.',
     waits: 'La anotación se ve, pero todavía no está guardada.',
     saved:
-      'Todas las anotaciones de esta casilla están guardadas: aguantan lo que le pase al teléfono.',
+      'Todas las anotaciones de esta casilla están guardadas: aguantan un fallo o un reinicio del teléfono.',
     late: 'Tocada después de la bocina: solo cuenta si se confirma.',
-    doubtful: 'Tocada antes de lo que se tarda en una serie: cuenta mientras no se descarte.',
+    doubtful:
+      'Tocada antes de lo que se tarda en una serie: cuenta, salvo que se toque «No cuenta».',
     court: 'La ficha',
     cardMeans:
       'Los discos 1 y 2 son donde empiezan los dos roles; los aros de trazos, adonde vuelven; los triángulos, conos planos; la zona rayada, el objetivo.',
-    keys: 'Las teclas también cuentan: de 1 a 8, o de A a H, para las parejas; Mayúsculas quita; la barra espaciadora empieza y hace pausa.',
+    keys: 'Las teclas también cuentan: de 1 a 9, o de A a L, para las parejas; Mayúsculas quita; la barra espaciadora empieza y hace pausa.',
     open: 'Ayuda',
   },
 };
 
-export const language: Language = { words: es, figures, planning, desk, card };
+const anywhere: Language = { words: es, figures, planning, desk, card };
+
+export const language: Language =
+  localeOf('es', globalThis.navigator?.languages ?? []) === 'es-ES'
+    ? saidBy(inSpain, anywhere)
+    : anywhere;

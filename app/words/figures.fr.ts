@@ -11,7 +11,7 @@ export const figures: FigureWords = {
   number: (n) => number.format(n),
   rounded: (n) => number.format(Math.round(n)),
   rate,
-  seconds: (n) => `${hundredths.format(n)} s`,
+  seconds: (n) => `${hundredths.format(n)}\u00a0s`,
   percent: (share) => percent.format(share),
   shortDate: (date) => shortDay.format(at(date)),
   span: (low, high) => `(${low} à ${high})`,

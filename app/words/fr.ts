@@ -13,12 +13,12 @@ import type { Words } from './words.ts';
  * stand before : ; ! ? and within guillemets.
  *
  * set: série (the unit that is counted; a set of a match is never meant) · touch: frappe ·
- * mark: pointage · shot: coup · miss: faute · in a row: d’affilée ·
+ * mark: marque · shot: coup · miss: faute · in a row: d’affilée ·
  * in total: au total · sequence: enchaînement · on target: dans la cible · round: passage ·
  * block: bloc · drill: exercice · pair: paire · trio: trio · practice: séance · squad: groupe ·
  * court: court · live clock: chrono · settle: vérifier · usual: d’habitude · marker: plot ·
- * cue: consigne · overhead: smash · groundstroke: coup du fond · ledger: carnet ·
- * backup: sauvegarde · wall view: affichage mural · overdue: à revoir · review: bilan
+ * cue: consigne · overhead: smash · groundstroke: coup de fond de court · ledger: carnet ·
+ * backup: sauvegarde · wall view: affichage mural · overdue: à retravailler · review: bilan
  */
 
 const { number, one, two, day, list, isOne, count } = formats('fr');
@@ -42,7 +42,7 @@ export const fr: Words = {
     const whole = Math.ceil(seconds - 1e-9);
     return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
   },
-  minutes: (minutes) => `${one.format(minutes)} min`,
+  minutes: (minutes) => `${one.format(minutes)}\u00a0min`,
   bar: {
     label: 'Parties de l’appli',
     today: 'Aujourd’hui',
@@ -70,40 +70,40 @@ export const fr: Words = {
       'on-target': 'Chaque balle dans la cible compte pour qui l’a frappée',
     })[rule],
   trouble: {
-    full: 'Ce téléphone est plein : les nouveaux pointages sont gardés ici, mais pas encore enregistrés. Libérez de la place et laissez cette page ouverte ; ils seront enregistrés dès qu’il y en aura.',
+    full: 'Téléphone plein : les nouvelles marques ne sont pas encore enregistrées. Libérez de la place et laissez cette page ouverte ; elles le seront dès qu’il y en aura.',
     refused:
-      'Ce téléphone ne laisse pas l’appli enregistrer : les pointages sont gardés ici, mais pas encore enregistrés. Laissez cette page ouverte. Une fenêtre privée refuse souvent ; ouvrez l’appli dans une fenêtre ordinaire.',
-    slow: 'Ce téléphone n’a pas encore répondu : les pointages sont gardés ici, mais pas encore enregistrés. Laissez cette page ouverte ; l’appli continue de demander.',
+      'Ce téléphone ne laisse pas l’appli enregistrer : les nouvelles marques ne sont pas encore enregistrées. Laissez cette page ouverte. Une fenêtre privée refuse souvent ; ouvrez l’appli dans une fenêtre ordinaire.',
+    slow: 'Ce téléphone n’a pas encore répondu : les nouvelles marques ne sont pas encore enregistrées. Laissez cette page ouverte ; l’appli continue de demander.',
   },
-  handPractice: 'Transmettre cette séance par fichier',
+  handPractice: 'Partager cette séance par fichier',
   handed: {
-    shared: 'Transmis.',
-    closed: 'Rien n’a été transmis.',
+    shared: 'Partagé.',
+    closed: 'Rien n’a été partagé.',
     saved: (file) => `Enregistré sous ${file}.`,
-    text: 'Ce téléphone ne laisse sortir aucun fichier.',
+    text: 'Ce téléphone ne peut ni partager ni enregistrer de fichier.',
   },
   damaged: (records, places) =>
-    `${count(records, 'enregistrement ne peut plus être lu', 'enregistrements ne peuvent plus être lus')} : ${list.format(places)}. Tout le reste est là, et ce qui est abîmé est gardé tel quel ; les Réglages permettent de le transmettre.`,
+    `${count(records, 'enregistrement ne peut plus être lu', 'enregistrements ne peuvent plus être lus')} : ${list.format(places)}. Tout le reste est là, et ce qui est abîmé est gardé tel quel ; les Réglages permettent de le partager.`,
   damagedPlaces: {
     practice: (date) => `dans la séance du ${day.format(at(date))}`,
     undated: 'dans une séance dont la date est inconnue',
     standing: 'dans le groupe ou les exercices',
   },
   newVersion: 'Une nouvelle version est sur ce téléphone.',
-  takeNewVersion: 'L’installer',
+  takeNewVersion: 'Mettre à jour',
   demoBanner: 'Démo : un groupe inventé.',
   removeDemo: 'Retirer la démo',
   demoStates: {
     coming: 'Un groupe et sa saison sont en train d’être inventés…',
     unsaved:
-      'Certains pointages ne sont pas encore enregistrés. La démo pourra être chargée dès qu’ils le seront ; laissez cette page ouverte.',
+      'Certaines marques ne sont pas encore enregistrées. La démo pourra être chargée dès qu’elles le seront ; laissez cette page ouverte.',
     failed:
       'La démo n’a pas pu être chargée : le téléphone a refusé de l’enregistrer, ou une partie de l’appli n’était pas encore là. Votre propre carnet n’est pas touché.',
     stays:
       'Le téléphone n’a pas laissé retirer la démo. Fermez les autres fenêtres de l’appli et réessayez.',
   },
   notLoaded:
-    'Cette partie de l’appli n’a pas pu être chargée. Vos comptes sont en sûreté ; rouvrez l’appli avec du réseau.',
+    'Cette partie de l’appli n’a pas pu être chargée. Vos résultats sont en sûreté ; rouvrez l’appli avec du réseau.',
   back: 'Retour',
   done: 'Terminé',
   cancel: 'Annuler',
@@ -113,7 +113,7 @@ export const fr: Words = {
     noSquad: 'Ajoutez d’abord les joueurs du groupe : des surnoms suffisent.',
     addPlayers: 'Ajouter des joueurs',
     tryDemo: 'Découvrir avec un groupe inventé',
-    takeIn: 'Reprendre une sauvegarde',
+    takeIn: 'Importer une sauvegarde',
     here: 'Qui est là',
     hereNext: 'Toucher le nom de chaque présent.',
     allHere: 'Tout le monde est là',
@@ -135,13 +135,13 @@ export const fr: Words = {
     turnPair: (letter) => `Inverser les rôles de la paire ${letter}`,
     turnAll: 'Inverser les rôles de toutes les paires',
     swapHint: 'Toucher deux noms pour les échanger.',
-    swapWith: (name) => `Toucher maintenant avec qui échanger ${name}.`,
+    swapWith: (name) => `Toucher le nom à échanger avec ${name}.`,
     notKept: {
-      together: (a, b) => `Souhait non tenu : ${a} et ${b} ne sont pas ensemble.`,
-      apart: (a, b) => `Souhait non tenu : ${a} et ${b} ne sont pas séparés.`,
+      together: (a, b) => `Impossible de garder ${a} et ${b} ensemble.`,
+      apart: (a, b) => `Impossible de séparer ${a} et ${b}.`,
     },
     trio: (resting) =>
-      `Trois se relaient : ${resting} commence par souffler. Après chaque série, qui a frappé en premier sort et qui soufflait entre.`,
+      `Trois se relaient : ${resting} commence par se reposer. Après chaque série, qui a frappé en premier sort et qui se reposait entre.`,
     trioOnTarget: (resting) =>
       `Trois se relaient : ${resting} commence par se reposer. Changer à chaque tiers du passage : qui a frappé en premier sort et qui se reposait entre. Ainsi tous trois frappent autant de balles.`,
     toCourt: 'Aller sur le court',
@@ -153,7 +153,7 @@ export const fr: Words = {
     closed: 'Cette séance est close.',
     reopen: 'La rouvrir',
     newPractice: 'Commencer une autre séance',
-    stillOpen: 'Encore en suspens dans cet entraînement :',
+    stillOpen: 'Encore en suspens dans cette séance :',
     openRound: (round) => `${round} : à vérifier`,
     openMarks: (marks) =>
       count(
@@ -162,9 +162,9 @@ export const fr: Words = {
         'marques tardives ou douteuses à trancher',
       ),
     closeAnyway: 'Clore quand même',
-    struck: 'rayé',
+    struck: 'ne compte pas',
     propose: 'Proposer un bloc',
-    coverage: 'Ce qui est à revoir',
+    coverage: 'Ce qui est à retravailler',
     sheet: 'Le bloc sur papier',
     tooMany: 'L’écran du court a de la place pour vingt-quatre joueurs ; en laisser de côté.',
     roundNumber: (n) => `Passage ${number.format(n)}`,
@@ -201,25 +201,25 @@ export const fr: Words = {
   },
   block: {
     title: 'Le bloc',
-    empty: 'Toucher les exercices plus bas pour les mettre dans le bloc.',
+    empty: 'Toucher les exercices plus bas pour les ajouter au bloc.',
     length: 'Un passage dure',
     changeover: 'Entre les passages',
-    seconds: (seconds) => (seconds % 60 === 0 ? `${seconds / 60} min` : `${seconds} s`),
+    seconds: (seconds) => (seconds % 60 === 0 ? `${seconds / 60}\u00a0min` : `${seconds}\u00a0s`),
     rounds: (drill) => `Passages de ${drill}`,
-    earlier: (drill) => `${drill} : avancer`,
+    earlier: (drill) => `Monter ${drill}`,
     remove: (drill) => `Retirer ${drill}`,
-    add: (drill) => `Mettre ${drill}`,
+    add: (drill) => `Ajouter ${drill}`,
     inBlock: (times) => count(times, 'passage prévu', 'passages prévus'),
     partners: 'Partenaires',
-    keep: 'garder',
-    turn: 'tourner',
+    keep: 'les mêmes',
+    turn: 'tournent',
     partnersOf: (drill) => `Partenaires à ${drill}`,
-    keepAs: 'Garder ce bloc sous le nom',
-    keepIt: 'Garder',
+    keepAs: 'Enregistrer ce bloc sous le nom',
+    keepIt: 'Enregistrer',
     useIt: 'Prendre',
-    kept: 'Blocs gardés',
+    kept: 'Blocs enregistrés',
     use: (name) => `Prendre ${name}`,
-    drop: (name) => `Oublier ${name}`,
+    drop: (name) => `Supprimer ${name}`,
     nameNeeded: 'Donner au bloc un nom de 40 lettres au plus.',
     ownDrills: 'Écrire un exercice à soi',
     planned: 'Prévu',
@@ -227,7 +227,7 @@ export const fr: Words = {
   court: {
     drawn: (name) => `Le court pour ${name} ; ses emplacements sont dits plus bas.`,
     title: 'Court',
-    nothing: 'Aucun passage n’est prêt. Choisir d’abord qui est là et les exercices.',
+    nothing: 'Aucun passage n’est prévu. Choisir d’abord qui est là et les exercices.',
     toToday: 'Vers Aujourd’hui',
     before: 'Prochain passage',
     of: (round, rounds) => `${number.format(round)} sur ${number.format(rounds)}`,
@@ -242,18 +242,18 @@ export const fr: Words = {
     stop: 'Arrêter',
     stopSure: 'Oui, arrêter ?',
     paused: 'En pause',
-    over: 'Fini',
+    over: 'Terminé',
     stopped: 'Arrêté',
-    settle: 'Vérifier les comptes',
+    settle: 'Vérifier le décompte',
     takeBack: '−1',
     takeBackOf: (names) => `−1 : retirer la dernière série de ${names}`,
     sets: (sets) => (isOne(sets) ? 'série' : 'séries'),
     saved: 'enregistré',
     saving: 'pas encore enregistré',
-    rests: (name) => `${name} souffle`,
+    rests: (name) => `${name} se repose`,
     usual: (sets) => `d’habitude ${one.format(sets)}`,
     ahead: (sets) => `▲ d’habitude ${one.format(sets)}`,
-    late: (marks) => `${number.format(marks)} en retard`,
+    late: (marks) => `${number.format(marks)} après le signal`,
     doubtful: (marks) => `${number.format(marks)} à vérifier`,
     sign30: '30 secondes',
     counted: 'Comment on compte',
@@ -287,33 +287,33 @@ export const fr: Words = {
       'Ce passage continue avec les paires du début ; le changement vaut à partir du suivant.',
     tempoCheck: 'Mesurer la cadence',
     blockDone: 'Le bloc est fini',
-    blockDoneNext: 'Montrer aux joueurs leurs comptes, ou clore la séance.',
-    players: 'Les joueurs et leurs comptes',
+    blockDoneNext: 'Montrer aux joueurs leurs résultats, ou clore la séance.',
+    players: 'Les joueurs et leurs résultats',
     left: 'restant',
     otherScreens: 'Autres écrans',
     wall: 'Affichage mural',
     wallMeans:
-      'Chrono et comptes pour un téléviseur ou une tablette dans la salle. Il s’ouvre dans sa propre fenêtre et suit celle-ci.',
+      'Chrono et décompte pour un téléviseur ou une tablette au bord du court. Il s’ouvre dans sa propre fenêtre et suit celle-ci.',
     pairScreenMeans:
       'L’écran d’une seule paire, pour un téléphone au grillage où elle compte elle-même. Ce qui y revient à l’entraîneur se tient appuyé deux secondes : « Lancer », « Reprendre » et « Pour l’entraîneur », qui ramène ici. Ouvrir l’écran de la paire :',
     pairScreenOf: (letter, names) => `${letter} : l’écran de ${names}`,
-    sayPairs: 'Dire les paires',
+    sayPairs: 'Annoncer les paires',
     saidPairs: (pairs) =>
       pairs.map(({ letter, names }) => `${letter} : ${list.format(names)}.`).join(' '),
     sleeps: {
       unable:
-        'Ce téléphone ne laisse aucune page garder son écran allumé : allongez la mise en veille dans ses propres réglages.',
+        'Ce téléphone ne peut pas garder son écran allumé : allongez le délai de mise en veille dans ses réglages.',
       refused:
         'Ce téléphone ne veut pas garder son écran allumé, peut-être pour économiser la batterie. Touchez-le de temps en temps ; le chrono reste juste de toute façon.',
     },
   },
   pads: { more: 'Plus que cela', fewer: 'Retour aux petits nombres' },
   settle: {
-    title: 'Vérifier les comptes',
-    late: (second) => `En retard, à ${second}`,
-    doubtful: (second) => `Trop tôt, à ${second}`,
+    title: 'Vérifier le décompte',
+    late: (second) => `Après le signal, ${second}`,
+    doubtful: (second) => `Trop tôt pour une série, ${second}`,
     keep: 'Compte',
-    strike: 'Rayé',
+    strike: 'Ne compte pas',
     fewer: (names) => `Une série de moins pour ${names}`,
     more: (names) => `Une série de plus pour ${names}`,
     showing: 'Série inachevée, coups',
@@ -325,15 +325,15 @@ export const fr: Words = {
     finish: 'Terminé',
     skip: 'Passer, vérifier plus tard',
     clockJumped: (seconds) =>
-      `L’horloge du téléphone a sauté de ${one.format(Math.abs(seconds))} s pendant ce passage. Sa durée peut être fausse.`,
-    live: (seconds) => `${one.format(seconds)} s de chrono`,
+      `L’horloge du téléphone a sauté de ${one.format(Math.abs(seconds))}\u00a0s pendant ce passage. Sa durée peut être fausse.`,
+    live: (seconds) => `${one.format(seconds)}\u00a0s de chrono`,
     none: 'Ce passage n’est pas sur ce téléphone, ou n’a pas encore été joué.',
     sets: 'séries',
-    struck: 'Rayé : ce passage ne compte dans aucun chiffre.',
-    strikeRound: 'Rayer ce passage',
+    struck: 'Retiré : ce passage ne compte dans aucun chiffre.',
+    strikeRound: 'Ne pas compter ce passage',
     restoreRound: 'Compter de nouveau ce passage',
     tooShort: (seconds) =>
-      `Ce passage n’a duré que ${one.format(seconds)}\u00a0s. Si c’était un essai, rayez-le : aucun chiffre ne le comptera, et son exercice reste à jouer.`,
+      `Ce passage n’a duré que ${one.format(seconds)}\u00a0s. Si c’était un essai, ne le comptez pas : aucun chiffre ne le comptera, et son exercice reste à jouer.`,
     wrongNames: 'Mauvais noms ?',
     change: 'Changer le décompte',
     changeOf: (names) => `Changer le décompte de ${names}`,
@@ -371,7 +371,7 @@ export const fr: Words = {
     today: 'Aujourd’hui',
     notHere: 'Ce joueur n’est pas sur ce téléphone.',
     nothing: 'Rien n’est encore compté pour toi. Tes séries seront ici après ton premier passage.',
-    touches: 'Frappes',
+    touches: 'Balles frappées',
     countedNote:
       'Au moins : ce que prouvent les séries complètes. Environ : avec les balles des séries inachevées, autant que le chrono le dit ; la fourchette contient le vrai nombre quatre fois sur cinq. Touche un chiffre pour voir d’où il vient.',
     sets: (sets) => (isOne(sets) ? 'série' : 'séries'),
@@ -380,10 +380,9 @@ export const fr: Words = {
     noneOnTarget: 'Aucune dans la cible.',
     usual: (sets) => `d’habitude ${one.format(sets)}`,
     best: (sets) => `record ${one.format(sets)}`,
-    newBest: 'Un nouveau record à toi.',
+    newBest: 'Nouveau record personnel !',
     first: 'Première fois à cet exercice, compté ainsi.',
-    beside:
-      'D’habitude et record sont à toi, tirés de tes séances passées, pour le même temps de chrono.',
+    beside: 'Comparé à tes propres séances passées, pour le même temps.',
     hand: (name) => `Passer le téléphone à ${name}`,
     handNote:
       'Le téléphone ne montre alors que cette page. Pour le reprendre, tenir « Pour l’entraîneur » appuyé deux secondes au bas de la page.',
@@ -391,12 +390,12 @@ export const fr: Words = {
   pair: {
     title: (letter) => `Paire ${letter}`,
     notIn: (letter) => `Aucune paire ${letter} ne joue ce passage.`,
-    nothing: 'Aucun passage n’est prêt.',
+    nothing: 'Aucun passage n’est prévu.',
     waits: 'En attente du départ.',
   },
   wall: {
     title: 'Affichage mural',
-    waits: 'Le prochain passage sera ici dès qu’il sera prêt.',
+    waits: 'Le prochain passage sera ici dès qu’il sera prévu.',
     fullScreen: 'Plein écran',
     leave: 'Quitter',
   },
@@ -409,22 +408,23 @@ export const fr: Words = {
       'Regarder les paires. Toucher deux noms les échange ; à nombre impair, un trio se relaie.',
     card: 'Lire la fiche aux joueurs : d’où part chacun, la consigne, ce qui fait une série. Puis Lancer.',
     count:
-      'Toucher la case d’une paire à chaque série complète. N’importe quel doigt, plusieurs à la fois.',
+      'Toucher la case d’une paire à chaque série complète : une unité entière de l’exercice, par exemple dix d’affilée. N’importe quel doigt, plusieurs à la fois.',
     settle:
-      'Après le signal, vérifier les comptes et dire jusqu’où était allée chaque série inachevée.',
+      'Après le signal, vérifier le décompte et dire jusqu’où était allée chaque série inachevée.',
     after:
-      'Passer le téléphone à un joueur pour qu’il voie ses comptes, puis tenir « Pour l’entraîneur » appuyé deux secondes pour le reprendre ; transmettre la semaine en tableau.',
+      'Passer le téléphone à un joueur pour qu’il voie ses résultats, puis tenir « Pour l’entraîneur » appuyé deux secondes pour le reprendre ; partager la semaine en tableau.',
     tile: 'Une case',
     tileMeans: 'Le nombre est celui des séries. Le coin −1 retire la dernière.',
-    waits: 'Le pointage est affiché, mais pas encore enregistré.',
+    waits: 'La marque est affichée, mais pas encore enregistrée.',
     saved:
-      'Tous les pointages de la case sont enregistrés : rien de ce que fait le téléphone ne les efface.',
+      'Toutes les marques de la case sont enregistrées : elles survivent à une panne ou à un redémarrage.',
     late: 'Touché après le signal : ne compte que si vous le dites.',
-    doubtful: 'Touché plus tôt qu’une série n’est possible : compte tant que vous ne le rayez pas.',
+    doubtful:
+      'Touché plus tôt qu’une série n’est possible : compte, sauf si vous touchez « Ne compte pas ».',
     court: 'La fiche',
     cardMeans:
       'Les disques 1 et 2 montrent d’où partent les deux rôles, les anneaux en pointillés où ils se replacent, les triangles les plots, la zone hachurée la cible.',
-    keys: 'Le clavier compte aussi : 1 à 8, ou A à H, pour les paires ; Maj retire ; Espace lance et met en pause.',
+    keys: 'Le clavier compte aussi : 1 à 9, ou A à L, pour les paires ; Maj retire ; Espace lance et met en pause.',
     open: 'Aide',
   },
 };

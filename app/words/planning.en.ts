@@ -42,13 +42,13 @@ export const planning = {
       never: (family: string) => `${family}: never practised yet`,
       overdue: (family: string, days: number) => `${family}: ${count(days, 'day', 'days')} ago`,
       role: (stroke: string, players: number, days: number | undefined) =>
-        `${stroke}: ${count(players, 'player has', 'players have')} gone without for long${days === undefined ? '' : ` (last ${count(days, 'day', 'days')} ago)`}`,
+        `${stroke}: ${count(players, 'player hasn’t', 'players haven’t')} hit one for a long time${days === undefined ? '' : ` (last ${count(days, 'day', 'days')} ago)`}`,
       balance: (family: string, days: number | undefined) =>
         days === undefined
-          ? `${family}: every family has its place`
+          ? `${family}: for balance`
           : days === 0
-            ? `${family}: already today, every family has its place`
-            : `${family}: ${count(days, 'day', 'days')} ago, every family has its place`,
+            ? `${family}: already today, for balance`
+            : `${family}: ${count(days, 'day', 'days')} ago, for balance`,
     },
     take: 'Take this block',
     another: 'Another',
@@ -67,8 +67,8 @@ export const planning = {
     empty: 'Choose the drills of the block first.',
     pairs: 'Pairs to begin with',
     rounds: (rounds: number, seconds: string) => `${number.format(rounds)} × ${seconds}`,
-    turn: 'partners turn',
-    keep: 'partners stay',
+    turn: 'partners rotate',
+    keep: 'same partners',
     perCourt: (pairs: number) => `${count(pairs, 'pair', 'pairs')} on a court`,
   },
   wishes: {

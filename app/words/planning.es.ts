@@ -17,7 +17,7 @@ export const planning: PlanningWords = {
     line: 'Trabajado',
     week: (week) => `S${number.format(week)}`,
     weekLong: (week) => `Semana ${number.format(week)}`,
-    days: 'Hace días',
+    days: 'Días sin',
     strokes: {
       groundstroke: 'Golpe de fondo',
       volley: 'Volea',
@@ -27,7 +27,7 @@ export const planning: PlanningWords = {
       return: 'Devolución',
     },
     never: 'aún no',
-    due: { no: '', overdue: '(con retraso)', 'long-overdue': '(con mucho retraso)' },
+    due: { no: '', overdue: '(pendiente)', 'long-overdue': '(muy pendiente)' },
     noRound: 'sin entrenamiento',
     cell: (line, week, touches) =>
       `${line}, semana ${number.format(week)}: ${count(touches, 'golpe', 'golpes')}`,
@@ -48,10 +48,10 @@ export const planning: PlanningWords = {
         `${stroke}: ${count(players, 'jugador lleva', 'jugadores llevan')} mucho sin ello${days === undefined ? '' : ` (la última vez, ${ago(days)})`}`,
       balance: (family, days) =>
         days === undefined
-          ? `${family}: cada familia tiene su lugar`
+          ? `${family}: por equilibrio`
           : days === 0
-            ? `${family}: ya hoy, cada familia tiene su lugar`
-            : `${family}: ${ago(days)}, cada familia tiene su lugar`,
+            ? `${family}: ya hoy, por equilibrio`
+            : `${family}: ${ago(days)}, por equilibrio`,
     },
     take: 'Usar este bloque',
     another: 'Otro',
@@ -77,13 +77,13 @@ export const planning: PlanningWords = {
   wishes: {
     title: 'Quién juega con quién',
     means:
-      'Las parejas se proponen según quién coincidió menos últimamente y según el nivel. Un deseo va antes que las dos cosas.',
+      'Las parejas se proponen según quién coincidió menos últimamente y según el nivel. Una preferencia va antes que las dos cosas.',
     one: 'Un jugador',
     other: 'El otro jugador',
     together: 'Juntarlos',
     apart: 'Separarlos',
     is: { together: 'juntos', apart: 'separados' },
-    takeBack: (a, b) => `Retirar el deseo para ${a} y ${b}`,
+    takeBack: (a, b) => `Retirar la preferencia para ${a} y ${b}`,
     choose: 'elegir',
   },
   courts: {

@@ -17,7 +17,7 @@ export const planning: PlanningWords = {
     weekLong: (week) => `Semaine ${number.format(week)}`,
     days: 'Il y a (j)',
     strokes: {
-      groundstroke: 'Coup du fond',
+      groundstroke: 'Fond de court',
       volley: 'Volée',
       overhead: 'Smash',
       lob: 'Lob',
@@ -25,7 +25,7 @@ export const planning: PlanningWords = {
       return: 'Retour',
     },
     never: 'jamais',
-    due: { no: '', overdue: 'à revoir', 'long-overdue': 'à revoir vite' },
+    due: { no: '', overdue: 'à retravailler', 'long-overdue': 'à retravailler vite' },
     noRound: 'pas de séance',
     cell: (line, week, touches) =>
       `${line}, semaine ${number.format(week)} : ${count(touches, 'frappe', 'frappes')}`,
@@ -43,17 +43,17 @@ export const planning: PlanningWords = {
       never: (family) => `${family} : encore jamais travaillé`,
       overdue: (family, days) => `${family} : il y a ${count(days, 'jour', 'jours')}`,
       role: (stroke, players, days) => {
-        const since = `${count(players, 'joueur s’en passe', 'joueurs s’en passent')} depuis longtemps`;
+        const since = `${count(players, 'joueur n’en a pas joué', 'joueurs n’en ont pas joué')} depuis longtemps`;
         return days === undefined
           ? `${stroke} : ${since}`
           : `${stroke} : ${since} (la dernière fois il y a ${count(days, 'jour', 'jours')})`;
       },
       balance: (family, days) =>
         days === undefined
-          ? `${family} : chaque famille a sa place`
+          ? `${family} : pour l’équilibre`
           : days === 0
-            ? `${family} : déjà aujourd’hui, chaque famille a sa place`
-            : `${family} : il y a ${count(days, 'jour', 'jours')}, chaque famille a sa place`,
+            ? `${family} : déjà aujourd’hui, pour l’équilibre`
+            : `${family} : il y a ${count(days, 'jour', 'jours')}, pour l’équilibre`,
     },
     take: 'Prendre ce bloc',
     another: 'Un autre',

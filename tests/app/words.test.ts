@@ -4,6 +4,7 @@ import { card as cardEn } from '../../app/words/card.en.ts';
 import { desk as deskEn } from '../../app/words/desk.en.ts';
 import { en } from '../../app/words/en.ts';
 import { figures as figuresEn } from '../../app/words/figures.en.ts';
+import { inSpain, saidBy } from '../../app/words/in-spain.ts';
 import { languages, type Spoken, spoken, spokenOf } from '../../app/words/languages.ts';
 import { localeOf } from '../../app/words/locale.ts';
 import { planning as planningEn } from '../../app/words/planning.en.ts';
@@ -54,8 +55,6 @@ const FORMATS = [
   'words.date',
   'words.list',
   'words.clock',
-  'words.minutes',
-  'words.block.seconds',
   'words.court.more',
   'words.court.takeBack',
   'card.role',
@@ -65,7 +64,6 @@ const FORMATS = [
   'figures.number',
   'figures.rounded',
   'figures.rate',
-  'figures.seconds',
   'figures.percent',
   'figures.shortDate',
   'planning.sheet.rounds',
@@ -91,13 +89,13 @@ const SHARED: Record<Other, string[]> = {
     'desk.week.minutes',
   ],
   es: [
-    'words.court.ahead',
     'card.roles',
     'words.court.saidPairs',
-    'words.court.usual',
     'words.named',
-    'words.player.usual',
     'desk.week.minutes',
+    'figures.seconds',
+    'words.block.seconds',
+    'words.minutes',
   ],
 };
 
@@ -254,5 +252,31 @@ describe('every text', () => {
       'part.c',
     ]);
     expect(unreadOf('<Choice names={words.value.part.deep} />')).toEqual(['a', 'part.b', 'part.c']);
+  });
+});
+
+describe('Spanish as it is said in Spain', () => {
+  const said = saidBy(inSpain, others.es);
+  const texts = textsOf(said).map((path) => {
+    const text = textAt(said, path);
+    const given = Array.from({ length: 4 }, () => 2);
+    if (typeof text !== 'function') return JSON.stringify(text);
+    try {
+      return String((text as (...given: number[]) => string)(...given));
+    } catch {
+      return ''; // It asks for more than numbers.
+    }
+  });
+
+  test('has a pista and a resto wherever Latin America has a cancha and a devolución', () => {
+    expect(texts.filter((text) => /\b(cancha|devoluci)/i.test(text))).toEqual([]);
+    expect(texts.filter((text) => /\bpistas?\b/.test(text)).length).toBeGreaterThan(20);
+    expect(texts.filter((text) => /\brestos?\b/i.test(text)).length).toBeGreaterThan(10);
+  });
+
+  test('has every article in the gender of its word', () => {
+    expect(
+      texts.filter((text) => /\b(una?s?|las?|del?a) restos?\b|\bresto profunda\b/i.test(text)),
+    ).toEqual([]);
   });
 });

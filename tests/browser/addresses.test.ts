@@ -72,7 +72,7 @@ test('a drill shows no heading with nothing under it, on its card and at the cou
   await coach.visit('drill');
   await page.getByLabel('Name', { exact: true }).fill('Bare');
   await coach.button('Save').tap();
-  await coach.button('Put in Bare').tap();
+  await coach.button('Add Bare').tap();
   const headings = () =>
     page.evaluate(() =>
       [...document.querySelectorAll('dl')].flatMap((list) =>
@@ -110,7 +110,7 @@ test('an own drill cannot carry the name of another', async ({ page }) => {
   await expect(name).toBeFocused();
   await name.fill('Mini rally for two');
   await coach.button('Save').tap();
-  await expect(coach.button('Put in Mini rally for two')).toBeVisible();
+  await expect(coach.button('Add Mini rally for two')).toBeVisible();
   await coach.visit('drill');
   await name.fill('Mini rally for two');
   await coach.button('Save').tap();

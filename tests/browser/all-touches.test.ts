@@ -130,7 +130,7 @@ test('a pair without a set is offered a size, and one tap takes it from the next
   const offer = coach.button(/^Take \d from the next round on/);
   await expect(offer).toBeVisible();
   await expect(
-    page.getByText(/^No set in this round\. \d in a row would give about/),
+    page.getByText(/: No set in this round\. \d in a row would give about/),
   ).toBeVisible();
   const size = /Take (\d)/.exec((await offer.textContent()) ?? '')?.[1];
   await offer.tap();

@@ -102,12 +102,12 @@ test('a phone that is full is said, marks are held, and saved once there is room
     };
   });
   await coach.mark('Pip');
-  await expect(page.getByText(/This phone is full/)).toBeVisible();
+  await expect(page.getByText(/Phone full/)).toBeVisible();
   await expect(coach.tile('Pip')).toHaveAccessibleName(/\b1 set\b/);
   await expect(page.locator('.tile-saved[data-saved=false]')).toHaveCount(1);
   await page.evaluate(() => (window as unknown as { free: () => void }).free());
   await coach.saved();
-  await expect(page.getByText(/This phone is full/)).toHaveCount(0);
+  await expect(page.getByText(/Phone full/)).toHaveCount(0);
   await page.reload();
   await expect(coach.tile('Pip')).toHaveAccessibleName(/\b1 set\b/);
 });

@@ -151,7 +151,7 @@ test('a late mark is to be decided before the round is settled', async ({ page }
   await coach.mark('Pip');
   await expect(coach.button('Next round')).toHaveCount(0);
   await coach.button('Put counts right').tap();
-  await expect(page.getByText(/^Late, at/)).toBeVisible();
+  await expect(page.getByText(/^After the horn, /)).toBeVisible();
 });
 
 test('roles turn at half the clock of a lob and its overhead: seen, and kept', async ({ page }) => {

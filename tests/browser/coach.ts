@@ -45,7 +45,7 @@ export class Coach {
   async planBlock(drills: readonly { name: string; rounds?: number }[]): Promise<void> {
     await this.visit('block');
     for (const { name, rounds = 1 } of drills) {
-      await this.button(`Put in ${name}`).tap();
+      await this.button(`Add ${name}`).tap();
       for (let more = 1; more < rounds; more++) await this.button(`Rounds of ${name} +`).tap();
     }
     await this.button('Done').tap();

@@ -117,7 +117,7 @@ test('a set too soon after the one before is shown as doubtful and settle can st
   await expect(coach.tile('Pip')).toHaveAccessibleName(/\b2 sets\b/);
   await coach.stop();
   await coach.button('Put counts right').tap();
-  await coach.button('Does not').tap();
+  await coach.button('Doesn’t count').tap();
   await expect(page.locator('.settle-count output').first()).toHaveText('1');
 });
 
@@ -181,5 +181,5 @@ test(`a real round of ${REAL} s with a mark every three is recorded as ${REAL} s
     expect(Math.abs((mark.second ?? 0) - (mark.at - started) / 1000)).toBeLessThan(0.1);
   }
   await coach.button('Put counts right').tap();
-  await expect(page.getByText(`${REAL} s of live clock`)).toBeVisible();
+  await expect(page.getByText(`${REAL} s on the round clock`)).toBeVisible();
 });

@@ -159,8 +159,8 @@ for (const { width, height, text } of [
     await coach.tapsHere(second);
     await coach.tap('Choose drills');
     await coach.look('block');
-    await coach.tap('Put in Mini rally');
-    await coach.tap('Put in Soft volleys');
+    await coach.tap('Add Mini rally');
+    await coach.tap('Add Soft volleys');
     await coach.tap('Done');
     await coach.look('planned');
     await coach.tap('Go to the court');
@@ -177,7 +177,7 @@ for (const { width, height, text } of [
     await coach.tap(/another practice/);
     for (const name of [first, second, NAMES[4] ?? '', NAMES[7] ?? '']) await coach.tapsHere(name);
     await coach.tap('Choose drills');
-    await coach.tap('Put in Mini rally');
+    await coach.tap('Add Mini rally');
     await coach.tap('Done');
     await coach.tap('Go to the court');
     await coach.playsTapped([2, 6]);
@@ -188,7 +188,7 @@ for (const { width, height, text } of [
     await coach.tap('Week');
     await coach.look('week');
     const download = page.waitForEvent('download');
-    await coach.tap(/Hand over the week/);
+    await coach.tap(/Share the week/);
     const file = readFileSync(await (await download).path(), 'utf8');
     const { data, errors } = papaparse.parse<Row>(file, { header: true, skipEmptyLines: true });
     expect(errors).toEqual([]);

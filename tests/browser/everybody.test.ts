@@ -132,6 +132,7 @@ for (const [place, { locale, t, planning }] of LANGUAGES.entries()) {
         await coach.mark('Odile');
         await expectNothing(page, 'after the horn');
         await coach.button(t.court.settle).tap();
+        await expect(page.getByRole('heading', { level: 1 })).toHaveText(t.settle.title);
         await expectNothing(page, 'settle');
         await coach.button(t.settle.next).tap();
         await start();

@@ -58,7 +58,7 @@ async function loadDemo(page: Page): Promise<void> {
 /** The table of the week that is shown, read by another library. */
 async function tableOfWeek(page: Page): Promise<Row[]> {
   const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: /Hand over the week/ }).tap();
+  await page.getByRole('button', { name: /Share the week/ }).tap();
   const text = readFileSync(await (await download).path(), 'utf8');
   const { data, errors } = papaparse.parse<Row>(text, { header: true, skipEmptyLines: true });
   expect(errors).toEqual([]);
@@ -158,7 +158,7 @@ async function checkPlayer(page: Page, rows: readonly Row[]): Promise<void> {
       has: page.getByRole('heading', { name: own[0]?.drill ?? '', exact: true }),
     });
     const said = await figures(part.locator('dl.own-kinds'));
-    expect(atLeast(said.get('Touches'))).toBe(sum(own, 'touches_counted'));
+    expect(atLeast(said.get('Balls hit'))).toBe(sum(own, 'touches_counted'));
     const sets = sum(own, 'sets');
     if (sets > 0) {
       expect(shown((await part.locator('.own-counts b').textContent()) ?? '')).toBe(sets);

@@ -12,7 +12,7 @@ test(`a first block is running at most ${MOST_TOUCHES} touches after the names, 
   await expect(page.getByText('Add the players of your squad first')).toBeVisible();
   // Each of these says so in a sentence of its own and leads on.
   for (const [address, next] of [
-    ['court', 'No round is set'],
+    ['court', 'No round is planned'],
     ['players', 'squad'],
     ['week', 'week'],
     ['block', 'Tap drills below'],
@@ -31,7 +31,7 @@ test(`a first block is running at most ${MOST_TOUCHES} touches after the names, 
   await touch('Everyone is here');
   await touch('Choose drills');
   for (const drill of ['Mini rally', 'Volley to volley', 'Lob and overhead', 'Straight serves']) {
-    await touch(`Put in ${drill}`);
+    await touch(`Add ${drill}`);
     await touch(`Rounds of ${drill} +`);
   }
   await touch('Done');

@@ -110,8 +110,8 @@ test.describe('a phone in French', () => {
     await coach.mark('Pip');
     await expect(coach.tile('Pip')).toHaveAccessibleName(/\b1 série\b/);
     await page.clock.fastForward(130_000);
-    await coach.button('Vérifier les comptes').tap();
-    await expect(page.getByRole('heading', { level: 1 })).toHaveText('Vérifier les comptes');
+    await coach.button('Vérifier le décompte').tap();
+    await expect(page.getByRole('heading', { level: 1 })).toHaveText('Vérifier le décompte');
     await coach.visit('');
     await expect(page.getByText('mercredi 25 novembre').first()).toBeVisible();
     await coach.visit('week');

@@ -189,7 +189,7 @@ async function wholeJob(page: Page): Promise<void> {
   // The week, and its table.
   await coach.visit('week');
   const download = page.waitForEvent('download');
-  await coach.button(/Hand over the week/).tap();
+  await coach.button(/Share the week/).tap();
   const text = readFileSync(await (await download).path(), 'utf8');
   const { data, errors } = papaparse.parse<Record<string, string>>(text, {
     header: true,

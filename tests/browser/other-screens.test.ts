@@ -72,7 +72,7 @@ test.describe("a pair's own screen", () => {
     await hold(page, 'Go on', LONG_ENOUGH);
     await expect(coach.button('Go on')).toHaveCount(0);
     await page.clock.fastForward(125_000);
-    await expect(page.getByRole('status').filter({ hasText: 'Time' })).toBeVisible();
+    await expect(page.getByRole('status').filter({ hasText: 'Time’s up' })).toBeVisible();
     await hold(page, 'For the coach', LONG_ENOUGH);
     await expect(coach.button('Put counts right')).toBeVisible();
   });

@@ -136,7 +136,7 @@ test('names are shown as text on every screen, on paper and in the table', async
 
   await coach.visit('week');
   const download = page.waitForEvent('download');
-  await coach.button(/Hand over the week/).tap();
+  await coach.button(/Share the week/).tap();
   const table = readFileSync(await (await download).path(), 'utf8');
   for (const cell of CELLS) expect(table).toContain(`,${cell},`);
   await page.emulateMedia({ media: 'print' });

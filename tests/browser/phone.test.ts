@@ -91,7 +91,7 @@ test('a phone that cannot keep its screen on says so before the Start', async ({
   });
   const coach = new Coach(page);
   await coach.reachCourt(PLAYERS, ['Mini rally']);
-  await expect(page.getByText(/lets no page keep its screen on/)).toBeVisible();
+  await expect(page.getByText(/can’t keep its screen on/)).toBeVisible();
 });
 
 test('the next pairs are said by a button, and by themselves where that was wished for', async ({
@@ -107,11 +107,11 @@ test('the next pairs are said by a button, and by themselves where that was wish
   expect(names.flat().toSorted()).toEqual(PLAYERS.toSorted());
   const text = `A: ${names[0]?.join(' and ')}. B: ${names[1]?.join(' and ')}.`;
   expect(await page.evaluate(() => window.said)).toEqual([]);
-  await coach.button('Say the pairs').tap();
+  await coach.button('Call out the pairs').tap();
   expect(await page.evaluate(() => window.said)).toEqual([text]);
 
   await coach.visit('settings');
-  await page.getByLabel('Say the names of the next pairs').tap();
+  await page.getByLabel('Call out the next pairs').tap();
   await coach.visit('court');
   await expect.poll(() => page.evaluate(() => window.said)).toEqual([text, text]);
 });
@@ -122,7 +122,7 @@ test('a voice that needs a network is not used, and Settings says that there is 
   await voice(page, false);
   const coach = new Coach(page);
   await coach.reachCourt(PLAYERS, ['Mini rally']);
-  await expect(coach.button('Say the pairs')).toHaveCount(0);
+  await expect(coach.button('Call out the pairs')).toHaveCount(0);
   await coach.visit('settings');
   await expect(page.getByText(/has no voice of its own/)).toBeVisible();
 });

@@ -61,9 +61,9 @@ test('a block is proposed, one drill changed, two players swapped, one leaves, a
   await expect(page.getByRole('heading', { name: 'Block' })).toBeVisible();
   for (const drill of drills) await expect(page.getByText(drill, { exact: true })).toBeVisible();
   await coach.button('Change').tap();
-  await coach.button(`Take out ${drills[0]}`).tap();
+  await coach.button(`Remove ${drills[0]}`).tap();
   const other = drills.includes('Mini rally') ? 'The long rally' : 'Mini rally';
-  await coach.button(`Put in ${other}`).tap();
+  await coach.button(`Add ${other}`).tap();
   await coach.button('Done').tap();
   await expect(page.getByText(drills[0] ?? '', { exact: true })).toBeHidden();
   await expect(page.getByText(other, { exact: true })).toBeVisible();
@@ -103,7 +103,7 @@ test('where partners turn, nobody meets anybody twice before everybody was met',
   await everyoneIsHere(coach, six);
   await coach.planBlock([{ name: 'Mini rally', rounds: 6 }]);
   await coach.visit('block');
-  await coach.button('Partners at Mini rally: keep').tap();
+  await coach.button('Partners at Mini rally: same').tap();
   await coach.button('Done').tap();
   await coach.button('Go to the court').tap();
   const met = new Set<string>();
@@ -145,14 +145,14 @@ test('a wish to keep two apart or together comes before everything else', async 
   await expect
     .poll(async () => (await shownPairs(page)).map(keyOf).toSorted())
     .toEqual(['Bram Pip', 'Juno Odile']);
-  await expect(page.getByText('Not as wished')).toHaveCount(0);
+  await expect(page.getByText('Couldn’t keep')).toHaveCount(0);
   // One more than can be kept is said.
   await coach.visit('squad');
   await page.getByLabel('One player').selectOption('Bram');
   await page.getByLabel('The other player').selectOption('Odile');
   await coach.button('Keep together').tap();
   await coach.visit('');
-  await expect(page.getByText(/^Not as wished: .* are not together\.$/)).toHaveCount(1);
+  await expect(page.getByText(/^Couldn’t keep .* together\.$/)).toHaveCount(1);
   await coach.visit('squad');
   await coach.button('Take back the wish for Bram and Odile').tap();
   await coach.button('Take back the wish for Pip and Bram').tap();
@@ -174,7 +174,7 @@ test('pairs for whom no court is free have no tile, turn in next, and everyone i
   await coach.button('Go to the court').tap();
   await expect(page.getByText('Court 1, right half')).toBeVisible();
   await expect(page.getByText('Court 1, left half')).toBeVisible();
-  await expect(page.getByRole('heading', { name: 'Turn in next' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Next on court' })).toBeVisible();
   const all = await shownPairs(page);
   expect(all).toHaveLength(4);
   const rounds: string[][] = [];

@@ -27,11 +27,11 @@ async function backUp(page: Page): Promise<Buffer> {
   const coach = new Coach(page);
   await coach.button('Make a backup').tap();
   const download = page.waitForEvent('download');
-  await coach.button('Hand the backup over').tap();
+  await coach.button('Share the backup').tap();
   return readFileSync(await (await download).path());
 }
 
-const field = (page: Page) => page.getByLabel('Take in a file from this app');
+const field = (page: Page) => page.getByLabel('Import a file from this app');
 const takeIn = async (page: Page, buffer: Buffer) => {
   await goTo(page, 'settings');
   await field(page).setInputFiles({ name: 'backup.txt', mimeType: 'text/plain', buffer });
@@ -57,7 +57,7 @@ test('a backup goes out and into another phone, which goes on where this one was
   await other.getByRole('heading', { level: 1 }).waitFor();
   await takeIn(other, file);
   const entries = (await recordsOn(page)).length;
-  await expect(other.getByText(`${entries} new entries taken in.`)).toBeVisible();
+  await expect(other.getByText(`${entries} new entries imported.`)).toBeVisible();
   expect(await recordsOn(other)).toEqual(await recordsOn(page));
   await takeIn(other, file);
   await expect(other.getByText('Everything in that file was here already.')).toBeVisible();
@@ -78,7 +78,7 @@ test('two phones that counted the same practice each take in what the other has,
   );
   await other.getByRole('heading', { level: 1 }).waitFor();
   await takeIn(other, await backUp(page));
-  await expect(other.getByText(/new entries taken in/)).toBeVisible();
+  await expect(other.getByText(/new entries imported/)).toBeVisible();
   // Both go on by themselves.
   await goTo(page, 'court');
   await coach.button('Put counts right').tap();
@@ -91,8 +91,8 @@ test('two phones that counted the same practice each take in what the other has,
   const [mine, theirs] = [await backUp(page), await backUp(other)];
   await takeIn(page, theirs);
   await takeIn(other, mine);
-  await expect(page.getByText('1 new entry taken in.')).toBeVisible();
-  await expect(other.getByText('1 new entry taken in.')).toBeVisible();
+  await expect(page.getByText('1 new entry imported.')).toBeVisible();
+  await expect(other.getByText('1 new entry imported.')).toBeVisible();
   expect(await recordsOn(other)).toEqual(await recordsOn(page));
   for (const each of [page, other]) {
     await goTo(each, 'court');
@@ -116,7 +116,7 @@ test('a file that was cut short, or is something else, is refused with the place
     ],
   ] as const) {
     await takeIn(page, Buffer.from(text));
-    await expect(page.getByRole('alert')).toContainText('Nothing of that file was taken.');
+    await expect(page.getByRole('alert')).toContainText('Nothing was imported.');
     await expect(page.getByRole('alert')).toContainText(said);
     expect(await recordsOn(page)).toEqual(before);
   }
@@ -133,10 +133,10 @@ test('mutated backups that are chosen in Settings leave the ledger as it was, or
   for (let more = times(20, 300); more > 0; more--) {
     await takeIn(page, Buffer.from(mutator.mutate(file)));
     await expect(field(page)).toBeEnabled();
-    const outcome = page.getByText(/Nothing of that file was taken|taken in\.|here already\./);
+    const outcome = page.getByText(/Nothing was imported|imported\.|here already\./);
     await expect(outcome).toBeVisible();
     const after = await recordsOn(page);
-    if (/Nothing of that file/.test((await outcome.textContent()) ?? '')) {
+    if (/Nothing was imported/.test((await outcome.textContent()) ?? '')) {
       refused += 1;
       await expect(page.getByRole('alert')).toContainText(/Line \d/);
       expect(after).toEqual(before);

@@ -214,7 +214,7 @@ test('damaged records are handed over as they lie, and exactly those are removed
   await expect(said(page).first()).toContainText('2 saved records');
   const coach = new Coach(page);
   const download = page.waitForEvent('download');
-  await coach.button('Hand the damaged records over').tap();
+  await coach.button('Share the damaged records').tap();
   const lines = readFileSync(await (await download).path(), 'utf8')
     .trimEnd()
     .split('\n');
@@ -226,7 +226,7 @@ test('damaged records are handed over as they lie, and exactly those are removed
   await putRecords(page, [[other, { name: 'found since' }]]);
   await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
   await expect(page.getByText('1 record was found since, or changed')).toBeVisible();
-  await coach.button('Remove 2 records that were handed over').tap();
+  await coach.button('Remove 2 records that were shared').tap();
   await coach.button('Remove them now?').tap();
   await expect(page.getByText('2 records removed.')).toBeVisible();
   await expect(said(page).first()).toContainText('1 saved record');
@@ -237,9 +237,7 @@ test('damaged records are handed over as they lie, and exactly those are removed
   // Without a hand-over it is said that there was none.
   await reopen(page);
   await coach.button('Remove them from this phone').tap();
-  await expect(
-    page.getByText('Nothing was handed over: 1 record is gone for good then.'),
-  ).toBeVisible();
+  await expect(page.getByText('Nothing was shared: 1 record is gone for good then.')).toBeVisible();
   await coach.button('Remove them now?').tap();
   await expect(said(page)).toHaveCount(0);
   expect(new Map(await recordsOn(page)).has(other)).toBe(false);
@@ -256,11 +254,11 @@ test('a record that changed after it was handed over is not removed, and that is
   await expect(said(page).first()).toContainText('1 saved record');
   const coach = new Coach(page);
   const download = page.waitForEvent('download');
-  await coach.button('Hand the damaged records over').tap();
+  await coach.button('Share the damaged records').tap();
   await download;
   const changed = { entries: [1, 2, ...entriesOf(whole, packed)] };
   await putRecords(page, [[packed, changed]]);
-  await coach.button('Remove 1 record that was handed over').tap();
+  await coach.button('Remove 1 record that was shared').tap();
   await coach.button('Remove them now?').tap();
   await expect(page.getByText('1 record has changed since and stayed')).toBeVisible();
   expect(new Map(await recordsOn(page)).get(packed)).toEqual(changed);
@@ -283,7 +281,7 @@ test('a packed practice whose bytes are gone from the disk leaves its summary an
   await page.goto('./#/settings');
   await new Coach(page).button('Make a backup').tap();
   const download = page.waitForEvent('download');
-  await new Coach(page).button('Hand the backup over').tap();
+  await new Coach(page).button('Share the backup').tap();
   const buffer = readFileSync(await (await download).path());
   await phone.close();
   const folder = join(phone.profile, 'Default', 'IndexedDB');
@@ -302,9 +300,9 @@ test('a packed practice whose bytes are gone from the disk leaves its summary an
   expect(counted(await recordOf(again, at))).toEqual(counted(summary));
 
   await again.goto('./#/settings');
-  const field = again.getByLabel('Take in a file from this app');
+  const field = again.getByLabel('Import a file from this app');
   await field.setInputFiles({ name: 'backup.txt', mimeType: 'text/plain', buffer });
-  await expect(again.getByText(/new entries taken in/)).toBeVisible();
+  await expect(again.getByText(/new entries imported/)).toBeVisible();
   await reopen(again);
   await expect(said(again)).toHaveCount(0);
   expect(counted(await recordsOn(again))).toEqual(counted(whole));
@@ -342,7 +340,7 @@ test('entries that a later version wrote are kept, packed and handed on untouche
   const coach = new Coach(page);
   await coach.button('Make a backup').tap();
   const download = page.waitForEvent('download');
-  await coach.button('Hand the backup over').tap();
+  await coach.button('Share the backup').tap();
   const lines = readFileSync(await (await download).path(), 'utf8')
     .trimEnd()
     .split('\n');

@@ -67,7 +67,7 @@ test('a phone that is really full is said; marks are held, handed over by file, 
   await fill(page);
   // The browser reckons the room that is left: it may still take a few.
   let tapped = 0;
-  const said = page.getByText(/This phone is full/);
+  const said = page.getByText(/Phone full/);
   await expect(async () => {
     await coach.mark('Pip');
     tapped += 1;
@@ -81,12 +81,12 @@ test('a phone that is really full is said; marks are held, handed over by file, 
   const inDatabase = marksIn(await recordsOn(page)).length;
   expect(inDatabase).toBeLessThan(tapped);
 
-  const file = await handedOver(page, 'Hand this practice over as a file');
+  const file = await handedOver(page, 'Share this practice as a file');
   expect(file.filter(({ kind }) => kind === 'mark')).toHaveLength(tapped);
   expect(file.filter(({ kind }) => kind === 'player-added')).toHaveLength(PLAYERS.length);
 
   await allow(page, origin);
-  await expect(page.getByText(/This phone is full/)).toHaveCount(0, { timeout: 60_000 });
+  await expect(page.getByText(/Phone full/)).toHaveCount(0, { timeout: 60_000 });
   await coach.saved();
   expect(marksIn(await recordsOn(page))).toHaveLength(tapped);
   tell('marks tapped on a full phone', tapped);
@@ -163,7 +163,7 @@ test('a browser that blocks storage is said, the practice can be run, and goes o
   await coach.start();
   for (let mark = 0; mark < 3; mark++) await coach.mark('Pip');
   await expect.poll(() => setsShown(page, 0)).toBe(3);
-  const file = await handedOver(page, 'Hand this practice over as a file');
+  const file = await handedOver(page, 'Share this practice as a file');
   expect(file.filter(({ kind }) => kind === 'mark')).toHaveLength(3);
 });
 

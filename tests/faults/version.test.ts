@@ -103,7 +103,7 @@ test('a version published in mid-round waits: no reload, no lost mark, no part t
   await coach.stop();
   await coach.button('Put counts right').tap();
   await expect(offer).toBeVisible();
-  await coach.button('Take it in').tap();
+  await coach.button('Update now').tap();
   await expect.poll(() => versionOf(page).catch(() => undefined)).toBe(2);
   expect(marksIn(await recordsOn(page))).toHaveLength(7);
   await expect(offer).toHaveCount(0);
@@ -128,7 +128,7 @@ test('a second window on the older version goes on with its round, and starts an
   await other.getByRole('heading', { level: 1 }).waitFor();
   host.publish(second);
   await untilOneWaits(page);
-  const take = page.getByRole('button', { name: 'Take it in' });
+  const take = page.getByRole('button', { name: 'Update now' });
   await take.waitFor();
   const coach = await startLongRound(other);
   await coach.mark('Pip');

@@ -18,7 +18,7 @@ export class Coach {
     await phone.tap('On to today’s practice');
     await phone.tap('Everyone is here');
     await phone.tap('Choose drills');
-    await phone.tap(`Put in ${DRILL}`);
+    await phone.tap(`Add ${DRILL}`);
     // What a step says of sizes is loaded later, and moves all that stands below it from under a finger.
     await phone.see('.step-size');
     for (const length of ['90 s', '1 min', `${SECONDS} s`]) {

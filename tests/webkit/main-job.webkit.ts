@@ -101,7 +101,7 @@ describe.skipIf(!engine)('the main job in WebKit', () => {
     await phone.tap('Week');
     await phone.reads('main', 'Suki');
     await phone.picture('week');
-    await phone.tap('Hand over the week…');
+    await phone.tap('Share the week…');
     await phone.reads('main', 'Saved as rally-ledger-');
     const { data, errors } = papaparse.parse<Record<string, string>>(
       await phone.download(/^rally-ledger-.*\.csv$/),

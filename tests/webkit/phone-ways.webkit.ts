@@ -75,7 +75,7 @@ describe.skipIf(!engine)('a phone with WebKit', () => {
     await phone.tap('Done');
     await phone.tap('To Today');
     await phone.tap('Week');
-    await phone.tap('Hand over the week…');
+    await phone.tap('Share the week…');
     const table = await phone.download(/^rally-ledger-.*\.csv$/);
     await phone.tap('No file there? Show it as text');
     const shown = await phone.run<string>(`return document.querySelector('textarea').value`);
