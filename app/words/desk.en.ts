@@ -73,11 +73,6 @@ export const desk = {
     takeInMeans:
       'A backup, or a practice from another phone. What is here stays: only what is new is added.',
     takingIn: 'The file is being read …',
-    tookIn: (entries: number) =>
-      entries === 0
-        ? 'Everything in that file was here already.'
-        : `${count(entries, 'new entry', 'new entries')} taken in.`,
-    notTakenIn: 'The phone did not let the file be saved. Nothing of it was taken.',
     refused: (line: number, why: string) =>
       `Nothing of that file was taken. Line ${number.format(line)}: ${why}`,
     refusals: {

@@ -3,6 +3,7 @@ import { desk } from './desk.es.ts';
 import { drills } from './drills.es.ts';
 import { figures } from './figures.es.ts';
 import { at, formats } from './format.ts';
+import { handover } from './handover.es.ts';
 import type { Language } from './languages.ts';
 import { planning } from './planning.es.ts';
 import type { Words } from './words.ts';
@@ -349,10 +350,6 @@ export const es: Words = {
     strikeStretch: 'No tenerlo en cuenta',
     wasWatched: 'Se miró',
     plays: (letter, place) => `Pareja ${letter}, jugador ${place}`,
-    also: (sets) =>
-      `Otro teléfono contó ${count(sets, 'serie', 'series')} de esta pareja. Vale el recuento mayor; no se suman.`,
-    aside: 'Contado a la vez con otras parejas, y en ninguna cifra:',
-    asideOf: (names, sets) => `${names}: ${count(sets, 'serie', 'series')}`,
   },
   reading: 'Leyendo entrenamientos anteriores…',
   notRead:
@@ -428,4 +425,4 @@ export const es: Words = {
   },
 };
 
-export const language: Language = { words: es, figures, planning, desk, card };
+export const language: Language = { words: es, figures, planning, desk, card, handover };

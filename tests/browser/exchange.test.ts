@@ -38,6 +38,8 @@ async function played(page: Page): Promise<void> {
   await plantEntries(page, pen.entries);
   await coach.visit('week');
   await page.reload();
+  // All touches are worked out once the screen stands: each row then tells their limits.
+  await expect(page.getByRole('cell', { name: /\(\d+\D+\d+\)/ }).first()).toBeVisible();
 }
 
 const table = (file: Buffer, delimiter: string) =>
@@ -58,6 +60,7 @@ test.describe('a phone that writes decimals with a comma', () => {
     const commas = table(await download(page, () => button.tap()), ';');
     await page.getByLabel(/avec un point/).tap();
     await page.reload();
+    await expect(page.getByRole('cell', { name: /\(\d+\D+\d+\)/ }).first()).toBeVisible();
     const points = table(await download(page, () => button.tap()), ',');
     expect(commas).toHaveLength(4);
     const rate = commas[0]?.sets_per_minute ?? '';
@@ -155,6 +158,7 @@ test('an empty app takes a backup in on its first screen', async ({ page, browse
   await other
     .locator('input[type=file]')
     .setInputFiles({ name: 'backup.txt', mimeType: 'text/plain', buffer: backup });
+  await theirs.button('Take it in').tap();
   await expect(other.getByText('of 4')).toBeVisible();
   await context.close();
 });
