@@ -42,6 +42,9 @@ const Propose = lazyScreen(() =>
 const Sheet = lazyScreen(() => import('./sheet/sheet-screen.tsx').then((file) => file.SheetScreen));
 const Help = lazyScreen(() => import('./help/help-screen.tsx').then((file) => file.HelpScreen));
 const Drill = lazyScreen(() => import('./drill/drill-screen.tsx').then((file) => file.DrillScreen));
+const Handover = lazyScreen(() =>
+  import('./handover/handover-screen.tsx').then((file) => file.HandoverScreen),
+);
 const Nowhere = lazyScreen(() => import('./nowhere-screen.tsx').then((file) => file.NowhereScreen));
 
 /** The screens on which a running round is seen. */
@@ -95,6 +98,8 @@ export function App() {
       return <Sheet />;
     case 'drill':
       return <Drill drill={which} />;
+    case 'handover':
+      return <Handover />;
     case 'help':
       return <Help />;
     case 'settings':

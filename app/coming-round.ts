@@ -1,5 +1,4 @@
 import { computed, effect, signal } from '@preact/signals';
-import { nanoid } from 'nanoid';
 import { countsByPlayer } from '../core/drill/counting-rules.ts';
 import { type Drill, rolesDiffer, termsOf } from '../core/drill/drill.ts';
 import { lanesOn } from '../core/drill/fit-court.ts';
@@ -207,11 +206,13 @@ export function setRound(change: Partial<Pick<Coming, 'pairs' | 'called' | 'turn
     ...(set.turns && { turns: set.turns }),
   };
   if (JSON.stringify(said) === JSON.stringify(stands)) return;
+  const ordinal = set?.slot ?? 1 + Math.max(-1, ...practice.rounds.map(({ slot }) => slot));
   append({
     kind: 'round-set',
     practice: practice.id,
-    round: set?.said.round ?? nanoid(10),
-    ordinal: set?.slot ?? 1 + Math.max(-1, ...practice.rounds.map(({ slot }) => slot)),
+    // Two phones that share out the courts of one practice set the same round by the same name.
+    round: set?.said.round ?? `${practice.id.slice(0, 36)}-${ordinal}`,
+    ordinal,
     ...said,
   });
 }

@@ -8,15 +8,16 @@ import {
   readEntry,
   type Saying,
 } from '../core/ledger/entry.ts';
+import { foldErased, isErased } from '../core/ledger/erased.ts';
 import { byId, isPractised, isStanding, join } from '../core/ledger/join.ts';
 import { foldLibrary } from '../core/ledger/library.ts';
+import { foldMerges, type Merges } from '../core/ledger/merges.ts';
 import { foldSquad } from '../core/ledger/squad.ts';
 import { foldSettings } from '../core/ledger/squad-settings.ts';
 import { nextStamp, writerOf } from '../core/ledger/stamp.ts';
 import { foldWishes } from '../core/ledger/wishes.ts';
 import { checkClock, dateOf, now } from './device/clock.ts';
-import { liesRight, readPack } from './device/packs.ts';
-import { key, practiceAt } from './device/records.ts';
+import { key } from './device/records.ts';
 import { type Damaged, Store } from './device/store.ts';
 import { joinWindows, tellWindows } from './device/windows.ts';
 
@@ -34,6 +35,7 @@ const page = nanoid(6);
  * name that is kept goes on by the one it drew.
  */
 let phone = nanoid(10);
+export const thisPhone = (): string => phone;
 let hasWritten = false;
 let last = '';
 
@@ -65,6 +67,9 @@ export const packDamaged = signal<readonly Damaged[]>([]);
 export const damaged = computed(() => [...looseDamaged.value, ...packDamaged.value]);
 
 export const squad = computed(() => foldSquad(standing.value.filter(isKnown)));
+/** Players who are one child with another; no other practice is folded anew than where that changes. */
+const mergesSaid = computed(() => JSON.stringify([...foldMerges(standing.value.filter(isKnown))]));
+export const merges = computed<Merges>(() => new Map(JSON.parse(mergesSaid.value)));
 export const library = computed(() => foldLibrary(standing.value.filter(isKnown)));
 export const wishes = computed(() => foldWishes(standing.value.filter(isKnown)));
 export const squadSettings = computed(() => foldSettings(standing.value.filter(isKnown)));
@@ -112,7 +117,16 @@ export function show(entries: readonly AnyEntry[]): void {
     if (more.length > 0) practised.value = inOrder(practised.value, more);
     const standers = entries.filter(isStanding);
     if (standers.length > 0) standing.value = inOrder(standing.value, standers);
+    if (standers.some(({ kind }) => kind.endsWith('-erased'))) dropErased();
   });
+}
+
+/** Takes out of sight what was erased. */
+function dropErased(): void {
+  const erased = foldErased(standing.value);
+  const stays = (entry: AnyEntry) => !isErased(entry, erased);
+  standing.value = standing.value.filter(stays);
+  practised.value = practised.value.filter(stays);
 }
 
 /** New entries nearly always come last, where no sorting is needed. */
@@ -189,13 +203,17 @@ async function read(): Promise<void> {
   const named = await store.phone(phone).catch(() => phone);
   if (!hasWritten) phone = named;
   wantsReading = false;
+  // Where it cannot be had now, what was erased stays out of sight, and goes another time.
+  if (opened.erased)
+    void import('./device/take.ts').then(({ forget }) => forget(store)).catch(() => {});
   const there = new Set([...opened.standing, ...opened.practised].map(({ id }) => id));
   const gone = saved.filter(({ id }) => !there.has(id));
   const isPacked = (entry: AnyEntry) => isPractised(entry) && opened.packed.has(entry.practice);
   // Those that were opened again lie in their pack and stay in sight.
   const isAway = (entry: AnyEntry) => isPacked(entry) && !openedAgain.has(String(entry.practice));
   const away = new Set(gone.filter(isAway).map(({ id }) => id));
-  const lost = gone.filter((entry) => !isPacked(entry));
+  const erased = foldErased([...opened.standing, ...standing.value]);
+  const lost = gone.filter((entry) => !isPacked(entry) && !isErased(entry, erased));
   const mended = new Set(lost.map(key.entry));
   batch(() => {
     standing.value = join(opened.standing, standing.value);
@@ -205,6 +223,7 @@ async function read(): Promise<void> {
     );
     looseDamaged.value = opened.damaged.filter((each) => !mended.has(each.key));
     for (const id of there) if (id > last) last = id;
+    dropErased();
     isRead.value = true;
     if (lost.length > 0) keep(lost);
     openAnew(opened.packed);
@@ -261,7 +280,11 @@ export function dropPractices(practices: ReadonlySet<string>): void {
  * @returns how many lie otherwise by now, and stay
  */
 export async function removeDamaged(given: readonly Damaged[]): Promise<number> {
-  const others = await store.removeDamaged(given);
+  const [records, { isStillDamaged }] = await Promise.all([
+    import('./device/take.ts'),
+    import('./device/packs.ts'),
+  ]);
+  const others = await records.removeDamaged(store, given);
   const keys = new Set(given.map(({ key }) => key));
   const changed = new Map(others.map((each) => [each.key, each]));
   packDamaged.value = packDamaged.value.flatMap((each) => {
@@ -275,11 +298,14 @@ export async function removeDamaged(given: readonly Damaged[]): Promise<number> 
   return others.length;
 }
 
-/** Whether a record of the history that was damaged is damaged still. */
-const isStillDamaged = (row: Damaged): boolean =>
-  row.key.startsWith('c/')
-    ? readPack(row.record, practiceAt(row.key) ?? '').path !== undefined
-    : !liesRight(row);
+/** Erases from this phone's records what the ledger says is to be; resolves once it is gone. */
+export async function forgetErased(): Promise<void> {
+  await save();
+  const { forget } = await import('./device/take.ts');
+  await forget(store);
+  tellWindows({ again: true });
+  packsChanged.value += 1;
+}
 
 /** Between two portions of a long work the phone serves whoever touches it. */
 export const breathe = () => new Promise((resolve) => setTimeout(resolve));
@@ -306,7 +332,8 @@ export async function takeIn(
   staysOpen: (entries: readonly AnyEntry[]) => boolean,
 ): Promise<number> {
   await save();
-  const taken = await store.take(standers, practices, staysOpen, now());
+  const { take } = await import('./device/take.ts');
+  const taken = await take(store, standers, practices, staysOpen, now());
   if (taken > 0) {
     readAgain();
     tellWindows({ again: true });

@@ -1,9 +1,9 @@
 import { batch, computed, effect, signal, untracked } from '@preact/signals';
+import { entryAsMerged, summaryAsMerged } from '../core/ledger/as-merged.ts';
 import { type Held, isPast, lastOnCourt, openedLast, underWay } from '../core/ledger/day.ts';
 import { type AnyEntry, isKnown, type PracticeEntry } from '../core/ledger/entry.ts';
 import { isPractised } from '../core/ledger/join.ts';
 import { foldPractice, type OpenRound, type Practice } from '../core/ledger/practice.ts';
-import { saysAll } from '../core/ledger/stored-summary.ts';
 import { inOrderHeld, type Summary, summarise, withEstimatesOf } from '../core/ledger/summary.ts';
 import { hornAt, isOver } from '../core/round/clock.ts';
 import { dateOf, now, thisMinute, today } from './device/clock.ts';
@@ -13,6 +13,7 @@ import {
   breathe,
   dropPractices,
   isRead,
+  merges,
   openedAgain,
   packDamaged,
   packsChanged,
@@ -39,10 +40,15 @@ const held = computed<readonly Held[]>(() => {
     if (own) own.push(entry);
     else entries.set(entry.practice, [entry]);
   }
-  for (const id of folds.keys()) if (!entries.has(id)) folds.delete(id);
+  const merged = merges.value;
+  for (const id of folds.keys()) {
+    if (!entries.has(id) || merged !== foldedWith) folds.delete(id);
+  }
+  foldedWith = merged;
   return [...entries].flatMap(([id, own]) => heldOf(id, own) ?? []);
 });
 
+let foldedWith = merges.peek();
 const folds = new Map<string, { count: number; last: string; held: Held | undefined }>();
 
 /** A practice's entries only ever become more: as many of them are the same ones. */
@@ -50,7 +56,7 @@ function heldOf(id: string, own: readonly PracticeEntry[]): Held | undefined {
   const last = own.at(-1)?.id ?? '';
   const before = folds.get(id);
   if (before?.count === own.length && before.last === last) return before.held;
-  const practice = foldPractice(own);
+  const practice = foldPractice(own.map((entry) => entryAsMerged(entry, merges.value)));
   const held = practice && { practice, last: lastOnCourt(own, practice.date, dateOf) };
   folds.set(id, { count: own.length, last, held });
   return held;
@@ -103,7 +109,12 @@ effect(() => {
 /** All practices as figures read them, packed or not, in the order in which they were held. */
 export const summaries = computed<readonly Summary[]>(() => {
   void horns.value;
-  const packed = new Map((history.value ?? []).map((summary) => [summary.practice, summary]));
+  const packed = new Map(
+    (history.value ?? []).map((summary) => [
+      summary.practice,
+      summaryAsMerged(summary, merges.value),
+    ]),
+  );
   const own = held.value.map(({ practice }) =>
     withEstimatesOf(summaryOf(practice), packed.get(practice.id)),
   );
@@ -244,6 +255,7 @@ const LOOKS = 30;
  */
 export async function lookOver(): Promise<void> {
   if (!leads.value) return;
+  const { saysAll } = await import('../core/ledger/stored-summary.ts');
   const { keys, packed } = await store.index();
   const all = [...packed];
   const from = Math.floor(Math.random() * all.length);

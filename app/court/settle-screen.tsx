@@ -1,29 +1,24 @@
-import { useState } from 'preact/hooks';
 import { countsByPlayer, takesAdvice } from '../../core/drill/counting-rules.ts';
 import { type OpenRound, recordedIn } from '../../core/ledger/practice.ts';
-import { endSecond, isOver, isTooShort } from '../../core/round/clock.ts';
-import { withPlayer } from '../../core/round/pairs.ts';
+import { isOver, isTooShort } from '../../core/round/clock.ts';
 import type { Mark, Tally } from '../../core/round/tally.ts';
 import {
   bestRun,
   callCount,
   correct,
-  correctPairs,
   currentRound,
   judge,
   press,
   roundsLeft,
   showing,
   turnRoles,
-  watchStretch,
 } from '../actions.ts';
 import { now } from '../device/clock.ts';
-import { squad } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
 import { lazyPart } from '../parts/lazy.tsx';
 import { Letter } from '../parts/letter.tsx';
 import { Messages } from '../parts/messages.tsx';
-import { namesOf, playerName } from '../parts/names.ts';
+import { namesOf } from '../parts/names.ts';
 import { Notice } from '../parts/notice.tsx';
 import { Pads } from '../parts/pads.tsx';
 import { PairNames } from '../parts/pair-names.tsx';
@@ -34,6 +29,11 @@ import { words } from '../words/words.ts';
 import { goOn } from './onward.ts';
 import './settle.css';
 
+const PutRight = lazyPart(() => import('./put-right.tsx').then((file) => file.PutRight));
+const OtherCounts = lazyPart(() =>
+  import('../handover/other-counts.tsx').then((file) => file.OtherCounts),
+);
+const Aside = lazyPart(() => import('../handover/other-counts.tsx').then((file) => file.Aside));
 const SizeOff = lazyPart(() => import('./size-off.tsx').then((file) => file.SizeOff));
 
 /** The short step after the horn, in which counts are put right; open until the practice closes. */
@@ -102,18 +102,7 @@ export function SettleScreen({ round: id }: { round: string | undefined }) {
           <PairRow key={tally.pair.letter} round={round} tally={tally} />
         ))}
       </ul>
-      {round.aside && (
-        <section class="part">
-          <p>{t.aside}</p>
-          <ul>
-            {round.aside.map(({ pair, sets }) => (
-              <li key={pair.letter} class="break">
-                {t.asideOf(namesOf(pair.players), sets)}
-              </li>
-            ))}
-          </ul>
-        </section>
-      )}
+      {round.aside && <Aside round={round} />}
       <Turned round={round} />
       <PutRight round={round} onStrike={strike} />
       <div class="before-start">
@@ -159,89 +148,6 @@ function Turned({ round }: { round: OpenRound }) {
   );
 }
 
-/** Seconds of a round in which nobody watched: what was not counted in them is not none. */
-function Unwatched({ round }: { round: OpenRound }) {
-  const t = words.value.settle;
-  const end = Math.floor(round.clock ? endSecond(round.clock) : 0);
-  const [from, setFrom] = useState(0);
-  const [to, setTo] = useState(end);
-  const seconds = [...Array(Math.ceil(end / STRETCH)).keys()].map((at) => at * STRETCH);
-  const choose = (label: string, value: number, all: number[], put: (second: number) => void) => (
-    <label>
-      {label}{' '}
-      <select value={value} onChange={(event) => put(Number(event.currentTarget.value))}>
-        {all.map((second) => (
-          <option key={second} value={second}>
-            {words.value.clock(second)}
-          </option>
-        ))}
-      </select>
-    </label>
-  );
-  return (
-    <>
-      <p>{t.unwatched}</p>
-      {round.unwatched?.map((stretch) => (
-        <div key={stretch.from} class="row">
-          <span class="grow">
-            {words.value.clock(stretch.from)} – {words.value.clock(stretch.to)}
-          </span>
-          <Button onClick={() => watchStretch(round, stretch, true)}>{t.wasWatched}</Button>
-        </div>
-      ))}
-      <div class="row">
-        {choose(t.from, from, seconds, setFrom)}
-        {choose(t.to, to, [...seconds.filter((second) => second > from), end], setTo)}
-        <Button disabled={to <= from} onClick={() => watchStretch(round, { from, to }, false)}>
-          {t.strikeStretch}
-        </Button>
-      </div>
-    </>
-  );
-}
-
-/** Stretches are told in steps of so many seconds: nobody knows it better. */
-const STRETCH = 10;
-
-/** What is rarely wrong: who played, and whether the round should count at all. */
-function PutRight({ round, onStrike }: { round: OpenRound; onStrike: () => void }) {
-  const t = words.value.settle;
-  const pairs = round.tallies.map(({ pair }) => pair);
-  const inPairs = pairs.flatMap(({ players }) => players);
-  const others = [...squad.value.keys()].filter((player) => !inPairs.includes(player));
-  return (
-    <details class="part">
-      <summary>{t.putRight}</summary>
-      <div class="stack">
-        <p>{t.wrongNames}</p>
-        {pairs.map(({ letter, players }) => (
-          <div key={letter} class="settle-names">
-            <Letter letter={letter} />
-            {players.map((player, place) => (
-              <select
-                key={player}
-                aria-label={t.plays(letter, place + 1)}
-                value={player}
-                onChange={(event) =>
-                  correctPairs(round, withPlayer(pairs, player, event.currentTarget.value))
-                }
-              >
-                {[...inPairs, ...others].map((each) => (
-                  <option key={each} value={each}>
-                    {playerName(each)}
-                  </option>
-                ))}
-              </select>
-            ))}
-          </div>
-        ))}
-        <Unwatched round={round} />
-        {!round.struck && <Button onClick={onStrike}>{t.strikeRound}</Button>}
-      </div>
-    </details>
-  );
-}
-
 /** Pairs with late or doubtful marks come first, decided or not, so that no row moves under a finger. */
 const doubtfulFirst = (tallies: readonly Tally[]): Tally[] =>
   tallies.toSorted((a, b) => Number(isInDoubt(b)) - Number(isInDoubt(a)));
@@ -272,9 +178,7 @@ function PairRow({ round, tally }: { round: OpenRound; tally: Tally }) {
       {doubts.map((mark) => (
         <Doubt key={mark.id} round={round} mark={mark} />
       ))}
-      {tally.also?.map(({ phone, sets }) => (
-        <Notice key={phone}>{t.also(sets)}</Notice>
-      ))}
+      {tally.also && <OtherCounts round={round} tally={tally} />}
       {countsByPlayer(rule) ? (
         players.map((player) => (
           <Count

@@ -2,11 +2,17 @@ import { type AnyEntry, isKnown, readEntry } from '../../core/ledger/entry.ts';
 import { byId, isPractised, join } from '../../core/ledger/join.ts';
 import { foldPractice } from '../../core/ledger/practice.ts';
 import { isSummary, saysAll } from '../../core/ledger/stored-summary.ts';
-import { type Summary, summarise, withEstimatesOf } from '../../core/ledger/summary.ts';
+import {
+  SUMMARY_VERSION,
+  type Summary,
+  summarise,
+  withEstimatesOf,
+} from '../../core/ledger/summary.ts';
 import {
   type Damaged,
   entriesOf,
   key,
+  practiceAt,
   putRecord,
   type Row,
   recordAt,
@@ -14,11 +20,16 @@ import {
   rowsOf,
   under,
 } from './records.ts';
+import type { Portion, Store } from './store.ts';
 
 /*
- * Packed practices: one record with all entries beside a small summary. Every function here runs
- * inside a transaction that its caller opened.
+ * Packed practices: one record with all entries beside a small summary. What takes an object store
+ * runs inside a transaction that its caller opened.
  */
+
+/** Summaries, or packs, that are read in one go: a phone's screen stays alive in between. */
+const PORTION = 50;
+const FEW = 3;
 
 /** A packed practice, as far as it can be read. */
 export interface Pack {
@@ -153,3 +164,95 @@ export async function lookAt(
 /** Whether a record is the summary that its key says. */
 export const liesRight = ({ key: at, record }: Row): boolean =>
   isSummary(record) && key.summary(record.date, record.practice) === at;
+
+/** Whether a record of the history that was damaged is damaged still. */
+export const isStillDamaged = (row: Damaged): boolean =>
+  row.key.startsWith('c/')
+    ? readPack(row.record, practiceAt(row.key) ?? '').path !== undefined
+    : !liesRight(row);
+
+/* What the store does with packs: see its methods of the same names. */
+
+export const pack = ({ use }: Store, practice: string, now: number): Promise<Summary | undefined> =>
+  use('readwrite', (store) => packIn(store, practice, now));
+
+export const practiceIn = ({ use }: Store, practice: string): Promise<AnyEntry[]> =>
+  use('readonly', async (store) => {
+    const pack = await packOf(store, practice);
+    const loose = entriesOf(await rowsOf(store, under(`p/${practice}/`)), []);
+    return join(pack?.entries ?? [], loose);
+  });
+
+export async function* history(store: Store, now: number): AsyncGenerator<Portion> {
+  const { keys, packed } = await store.index();
+  const single = [...keys.values()].flatMap((own) => (own.length === 1 ? own : [])).sort();
+  const wanting = new Map(keys);
+  for (let from = 0; from < single.length; from += PORTION) {
+    const portion = single.slice(from, from + PORTION);
+    const rows = await store.use('readonly', (records) =>
+      rowsOf(records, IDBKeyRange.bound(portion[0], portion.at(-1))),
+    );
+    // A summary that an earlier version made is made anew from its pack.
+    const summaries = rows
+      .filter(liesRight)
+      .map(({ record }) => record as Summary)
+      .filter(({ version }) => version === SUMMARY_VERSION);
+    for (const { practice } of summaries) wanting.delete(practice);
+    const alone = summaries.filter(({ practice }) => !packed.has(practice));
+    yield {
+      summaries,
+      damaged: alone.map(({ practice }) => ({
+        key: key.packed(practice),
+        path: 'record',
+        record: undefined,
+      })),
+    };
+  }
+  yield* look(store, wanting, now);
+}
+
+export async function* look(
+  store: Store,
+  practices: ReadonlyMap<string, readonly string[]>,
+  now: number,
+): AsyncGenerator<Portion> {
+  const all = [...practices];
+  for (let from = 0; from < all.length; from += FEW) {
+    yield await store.use('readwrite', async (records) => {
+      const portion: Portion = { summaries: [], damaged: [] };
+      for (const [practice, keys] of all.slice(from, from + FEW)) {
+        const { summary, damaged } = await lookAt(records, practice, keys, now);
+        if (summary) portion.summaries.push(summary);
+        portion.damaged.push(...damaged);
+      }
+      return portion;
+    });
+  }
+}
+
+export const keepSummary = ({ use }: Store, before: Summary, after: Summary): Promise<void> =>
+  use('readwrite', async (store) => {
+    const at = key.summary(before.date, before.practice);
+    if (saysAll(await recordAt(store, at), before)) store.put(after, at);
+  });
+
+export async function* packs(
+  store: Store,
+): AsyncGenerator<{ entries: AnyEntry[]; damaged: Damaged[] }[]> {
+  const practices = [...(await store.index()).packed];
+  for (let from = 0; from < practices.length; from += FEW) {
+    const few = practices.slice(from, from + FEW);
+    yield await store.use('readonly', async (records) => {
+      const read: { entries: AnyEntry[]; damaged: Damaged[] }[] = [];
+      for (const practice of few) {
+        const pack = await packOf(records, practice);
+        const damaged =
+          pack?.path === undefined
+            ? []
+            : [{ key: key.packed(practice), path: pack.path, record: pack.record }];
+        if (pack) read.push({ entries: pack.entries, damaged });
+      }
+      return read;
+    });
+  }
+}

@@ -1,10 +1,11 @@
 import { useState } from 'preact/hooks';
+import type { Brought } from '../../core/exchange/backup-reader.ts';
 import { type Refusal, readBackup } from '../device/read-backup.ts';
-import { takeInFile } from '../practices.ts';
+import { WhatComes } from '../handover/what-comes.tsx';
 import { deskWords } from '../words/desk-words.ts';
 import { Notice } from './notice.tsx';
 
-type Outcome = { taken: number } | { refusal: Refusal } | 'reading' | 'failed';
+type Outcome = { brought: Brought } | { refusal: Refusal } | 'reading';
 
 /** A file of entries into this phone: a backup, or a practice from another phone. */
 export function TakeIn() {
@@ -21,11 +22,7 @@ export function TakeIn() {
       setOutcome({ refusal: brought });
       return;
     }
-    try {
-      setOutcome({ taken: await takeInFile(brought.standing, brought.practices) });
-    } catch {
-      setOutcome('failed');
-    }
+    setOutcome({ brought });
   };
   return (
     <>
@@ -37,11 +34,10 @@ export function TakeIn() {
         disabled={outcome === 'reading'}
         onChange={(event) => void choose(event.currentTarget)}
       />
-      <p role="status">
-        {outcome === 'reading' && t.takingIn}
-        {typeof outcome === 'object' && 'taken' in outcome && t.tookIn(outcome.taken)}
-      </p>
-      {outcome === 'failed' && <Notice as="fault">{t.notTakenIn}</Notice>}
+      <p role="status">{outcome === 'reading' && t.takingIn}</p>
+      {typeof outcome === 'object' && 'brought' in outcome && (
+        <WhatComes key={outcome.brought} brought={outcome.brought} />
+      )}
       {typeof outcome === 'object' && 'refusal' in outcome && (
         <Notice as="fault">
           {t.refused(

@@ -7,7 +7,7 @@ import { DEMO_DATABASE } from '../device/database.ts';
 import { setPrefs } from '../device/prefs.ts';
 import { Store } from '../device/store.ts';
 import { unsaved } from '../ledger.ts';
-import { replace } from '../route.ts';
+import { replace as goTo } from '../route.ts';
 
 /** What there is to say of the demo while it comes or goes. */
 export const demoState = signal<'coming' | 'unsaved' | 'failed' | 'stays' | undefined>(undefined);
@@ -30,7 +30,8 @@ export async function startDemo(): Promise<void> {
       const practice = foldPractice(entries);
       return practice ? [{ summary: summarise(practice, now()), entries }] : [];
     });
-    await new Store(DEMO_DATABASE).replace(standing, packed);
+    const { replace } = await import('../device/take.ts');
+    await replace(new Store(DEMO_DATABASE), standing, packed);
   } catch {
     demoState.value = 'failed';
     return;
@@ -52,6 +53,6 @@ export async function removeDemo(): Promise<void> {
 /** The ledger is opened at start-up, so the page starts anew, at Today. */
 function show(demo: boolean): void {
   setPrefs({ demo });
-  replace();
+  goTo();
   location.reload();
 }

@@ -8,6 +8,7 @@ import { Button } from '../parts/button.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { href } from '../route.ts';
 import { deskWords } from '../words/desk-words.ts';
+import { handoverWords } from '../words/handover-words.ts';
 import { words } from '../words/words.ts';
 import { Choice } from './choice.tsx';
 import { CourtPart } from './court-part.tsx';
@@ -57,6 +58,9 @@ function Ways() {
       </li>
       <li>
         <a href={href('drill')}>{t.drills}</a>
+      </li>
+      <li>
+        <a href={href('handover')}>{handoverWords.value.open}</a>
       </li>
       <li>
         <a href={href('help')}>{words.value.help.open}</a>

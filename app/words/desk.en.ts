@@ -74,11 +74,6 @@ export const desk = {
     takeInMeans:
       'A backup, or a practice from another phone. What is here stays: only what is new is added.',
     takingIn: 'The file is being read …',
-    tookIn: (entries: number) =>
-      entries === 0
-        ? 'Everything in that file was here already.'
-        : `${count(entries, 'new entry', 'new entries')} imported.`,
-    notTakenIn: 'The phone did not let the file be saved. Nothing was imported.',
     refused: (line: number, why: string) =>
       `Nothing was imported. Line ${number.format(line)}: ${why}`,
     refusals: {

@@ -75,11 +75,6 @@ export const desk: DeskWords = {
     takeInMeans:
       'Una copia de seguridad, o un entrenamiento de otro teléfono. Lo que hay aquí se queda: solo se añade lo nuevo.',
     takingIn: 'Se está leyendo el archivo…',
-    tookIn: (entries) =>
-      entries === 0
-        ? 'Todo lo de ese archivo ya estaba aquí.'
-        : `${count(entries, 'entrada nueva importada', 'entradas nuevas importadas')}.`,
-    notTakenIn: 'El teléfono no dejó guardar el archivo. No se importó nada.',
     refused: (line, why) => `No se importó nada. Línea ${number.format(line)}: ${why}`,
     refusals: {
       heading: () => 'este archivo no es de esta app.',

@@ -75,11 +75,6 @@ export const desk: DeskWords = {
     takeInMeans:
       'Une sauvegarde, ou une séance d’un autre téléphone. Ce qui est ici reste : seul le nouveau s’ajoute.',
     takingIn: 'Le fichier est en cours de lecture…',
-    tookIn: (entries) =>
-      entries === 0
-        ? 'Tout ce que contient ce fichier était déjà là.'
-        : `${count(entries, 'nouvelle entrée importée', 'nouvelles entrées importées')}.`,
-    notTakenIn: 'Le téléphone n’a pas laissé enregistrer le fichier. Rien n’a été importé.',
     refused: (line, why) => `Rien n’a été importé. Ligne ${number.format(line)} : ${why}`,
     refusals: {
       heading: () => 'ce fichier ne vient pas de cette appli.',

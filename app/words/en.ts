@@ -330,10 +330,6 @@ export const en = {
     strikeStretch: 'Leave it out',
     wasWatched: 'Was watched',
     plays: (letter: string, place: number) => `Pair ${letter}, player ${place}`,
-    also: (sets: number) =>
-      `Another phone counted ${count(sets, 'set', 'sets')} of this pair. The larger count stands; they are not added up.`,
-    aside: 'Counted with other pairs at the same time, and in no figure:',
-    asideOf: (names: string, sets: number) => `${names}: ${count(sets, 'set', 'sets')}`,
   },
   reading: 'Reading earlier practices…',
   notRead:

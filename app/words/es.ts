@@ -3,6 +3,7 @@ import { desk } from './desk.es.ts';
 import { drills } from './drills.es.ts';
 import { figures } from './figures.es.ts';
 import { at, formats } from './format.ts';
+import { handover } from './handover.es.ts';
 import { inSpain, saidBy } from './in-spain.ts';
 import type { Language } from './languages.ts';
 import { localeOf } from './locale.ts';
@@ -351,10 +352,6 @@ export const es: Words = {
     strikeStretch: 'No tenerlo en cuenta',
     wasWatched: 'Se miró',
     plays: (letter, place) => `Pareja ${letter}, jugador ${place}`,
-    also: (sets) =>
-      `Otro teléfono contó ${count(sets, 'serie', 'series')} de esta pareja. Vale el recuento mayor; no se suman.`,
-    aside: 'Contado a la vez con otras parejas, y en ninguna cifra:',
-    asideOf: (names, sets) => `${names}: ${count(sets, 'serie', 'series')}`,
   },
   reading: 'Leyendo entrenamientos anteriores…',
   notRead:
@@ -430,7 +427,7 @@ export const es: Words = {
   },
 };
 
-const anywhere: Language = { words: es, figures, planning, desk, card };
+const anywhere: Language = { words: es, figures, planning, desk, card, handover };
 
 export const language: Language =
   localeOf('es', globalThis.navigator?.languages ?? []) === 'es-ES'

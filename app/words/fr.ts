@@ -3,6 +3,7 @@ import { desk } from './desk.fr.ts';
 import { drills } from './drills.fr.ts';
 import { figures } from './figures.fr.ts';
 import { at, formats } from './format.ts';
+import { handover } from './handover.fr.ts';
 import type { Language } from './languages.ts';
 import { planning } from './planning.fr.ts';
 import type { Words } from './words.ts';
@@ -351,10 +352,6 @@ export const fr: Words = {
     strikeStretch: 'Ne pas en tenir compte',
     wasWatched: 'A été regardé',
     plays: (letter, place) => `Paire ${letter}, joueur ${place}`,
-    also: (sets) =>
-      `Un autre téléphone a compté ${count(sets, 'série', 'séries')} pour cette paire. Le plus grand nombre vaut ; ils ne s’additionnent pas.`,
-    aside: 'Compté au même moment avec d’autres paires, et dans aucun chiffre :',
-    asideOf: (names, sets) => `${names} : ${count(sets, 'série', 'séries')}`,
   },
   reading: 'Lecture des séances passées…',
   notRead:
@@ -429,4 +426,4 @@ export const fr: Words = {
   },
 };
 
-export const language: Language = { words: fr, figures, planning, desk, card };
+export const language: Language = { words: fr, figures, planning, desk, card, handover };

@@ -2,6 +2,7 @@ import type { CardWords } from './card-words.ts';
 import type { DeskWords } from './desk-words.ts';
 import { en } from './en.ts';
 import type { FigureWords } from './figure-words.ts';
+import type { HandoverWords } from './handover-words.ts';
 import type { PlanningWords } from './planning-words.ts';
 import type { Words } from './words.ts';
 
@@ -12,6 +13,7 @@ export interface Language {
   planning?: PlanningWords;
   desk?: DeskWords;
   card?: CardWords;
+  handover?: HandoverWords;
 }
 
 export const english: Language = { words: en };

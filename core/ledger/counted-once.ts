@@ -4,8 +4,8 @@ import type { OpenRound } from './practice.ts';
 /**
  * The rounds of a practice with every player counted once at a time. Two phones that hold one
  * practice can each play its next round, with pairs of their own or with the same: nobody is in two
- * rounds at once, so of the counts that share a player the largest stands, and the others are kept
- * aside in the round they were made in. Rounds are at once where their phones took them for the
+ * rounds at once, so of the counts that share a player the one that the coach chose stands, or else
+ * the largest, and the others are kept aside in the round they were made in. Rounds are at once where their phones took them for the
  * same round of the practice.
  */
 export function countedOnce(rounds: readonly OpenRound[]): OpenRound[] {
@@ -17,7 +17,9 @@ export function countedOnce(rounds: readonly OpenRound[]): OpenRound[] {
     const playing = new Map<string, OpenRound>();
     const counts = atOnce.flatMap((round) => round.tallies.map((tally) => ({ round, tally })));
     // A stable sort: of equal counts that of the round which was started first.
-    for (const { round, tally } of counts.sort((a, b) => b.tally.sets - a.tally.sets)) {
+    const stands = (a: Tally, b: Tally) =>
+      Number(b.chosen ?? false) - Number(a.chosen ?? false) || b.sets - a.sets;
+    for (const { round, tally } of counts.sort((a, b) => stands(a.tally, b.tally))) {
       const { players } = tally.pair;
       const isElsewhere = (player: string) => (playing.get(player) ?? round) !== round;
       if (players.some(isElsewhere)) aside.add(tally);

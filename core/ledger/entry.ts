@@ -66,6 +66,16 @@ const standing = {
     wish: z.enum([...wishes, 'none']),
   }).check(z.refine(({ a, b }) => a !== b, { path: ['b'] })),
   'squad-set': entry('squad-set', SquadFacts),
+  /** Two players are one child, typed on two phones; the one is called as `into` is. */
+  'players-merged': entry('players-merged', { player: Id, into: Id }).check(
+    z.refine(({ player, into }) => player !== into, { path: ['into'] }),
+  ),
+  /** They are two children after all, or in the first place. */
+  'players-parted': entry('players-parted', { player: Id, into: Id }),
+  /** All that was said of a player goes, and does not come back (see erased.ts). */
+  'player-erased': entry('player-erased', { player: Id }),
+  /** A practice goes with all its entries; it is named so that the entry is none of them. */
+  'practice-erased': entry('practice-erased', { erased: Id }),
 };
 
 const practice = { practice: Id };
@@ -142,6 +152,12 @@ const practised = {
   'count-called': entry('count-called', {
     ...side,
     sets: z.optional(z.number().check(z.int(), z.minimum(0), z.maximum(MOST_CALLED))),
+  }),
+  /** Which phone's count of a pair holds, where two phones counted it. */
+  'count-chosen': entry('count-chosen', {
+    ...round,
+    pair: Letter,
+    of: z.string().check(z.maxLength(40)),
   }),
   /** The second at which the roles turned; without one they did not, whatever was planned. */
   'roles-turned': entry('roles-turned', { ...round, second: z.optional(Second) }),

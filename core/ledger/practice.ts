@@ -259,7 +259,9 @@ function saidOf(
   const [first] = drafts as [Draft];
   const set = stamp === undefined ? undefined : sets.get(stamp);
   if (!set || set.round !== round) return first;
-  const own = drafts.find((each) => each.set.id === set.id);
+  // Two phones that set one round alike have set the same one.
+  const own =
+    drafts.find((each) => each.set.id === set.id) ?? drafts.find((each) => isAlike(each.set, set));
   if (own) return own;
   if (!first.clock) {
     first.set = set;
@@ -269,6 +271,11 @@ function saidOf(
   drafts.push(another);
   return another;
 }
+
+/** Whether two phones set a round for the same pairs, to play the same for as long. */
+const isAlike = (one: EntryOf<'round-set'>, other: EntryOf<'round-set'>): boolean =>
+  JSON.stringify([one.terms, one.seconds, one.pairs, one.waiting]) ===
+  JSON.stringify([other.terms, other.seconds, other.pairs, other.waiting]);
 
 type RoundEntry = Exclude<
   PracticeEntry,
@@ -321,6 +328,7 @@ function play(round: Draft, entry: RoundEntry, here: ReadonlySet<string>): void 
     case 'mark-judged':
     case 'tally-corrected':
     case 'count-called':
+    case 'count-chosen':
       round.said.push(entry);
       break;
     case 'roles-turned':

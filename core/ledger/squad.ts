@@ -1,5 +1,7 @@
 import * as z from 'zod/mini';
 import type { Entry } from './entry.ts';
+import { foldErased } from './erased.ts';
+import { foldMerges } from './merges.ts';
 
 export const LONGEST_NAME = 40;
 
@@ -70,8 +72,11 @@ export const isSameName = (one: string, other: string): boolean =>
 
 const foldName = (name: string) => name.trim().normalize('NFKC').toLowerCase();
 
-/** The squad in the order in which its players were added. */
-export function foldSquad(entries: Iterable<Entry>): Map<string, Player> {
+/**
+ * The squad in the order in which its players were added: every child once, whoever typed the name,
+ * and nobody who was erased.
+ */
+export function foldSquad(entries: readonly Entry[]): Map<string, Player> {
   const squad = new Map<string, Player>();
   const change = (id: string, facts: Partial<Player>, cleared: readonly string[] = []) => {
     const player = squad.get(id);
@@ -102,6 +107,15 @@ export function foldSquad(entries: Iterable<Entry>): Map<string, Player> {
         change(entry.player, { resting: false });
         break;
     }
+  }
+  const erased = foldErased(entries).players;
+  for (const id of erased) squad.delete(id);
+  for (const [id, into] of foldMerges(entries)) {
+    const player = squad.get(id);
+    squad.delete(id);
+    if (erased.has(id)) squad.delete(into);
+    else if (player && !squad.has(into) && !erased.has(into))
+      squad.set(into, { ...player, id: into });
   }
   return squad;
 }

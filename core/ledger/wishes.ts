@@ -1,4 +1,5 @@
 import type { Entry } from './entry.ts';
+import { foldMerges } from './merges.ts';
 
 /** What a coach can wish of two players. */
 export const wishes = ['together', 'apart'] as const;
@@ -10,11 +11,15 @@ export interface Wish {
 }
 
 /** The wishes that stand, at most one for any two players, of entries sorted by id. */
-export function foldWishes(entries: Iterable<Entry>): Wish[] {
+export function foldWishes(entries: readonly Entry[]): Wish[] {
+  const merges = foldMerges(entries);
+  const who = (player: string) => merges.get(player) ?? player;
   const standing = new Map<string, Wish>();
   for (const entry of entries) {
     if (entry.kind !== 'wish-set') continue;
-    const { a, b, wish } = entry;
+    const { wish } = entry;
+    const [a, b] = [who(entry.a), who(entry.b)];
+    if (a === b) continue;
     const key = JSON.stringify([a, b].sort());
     if (wish === 'none') standing.delete(key);
     else standing.set(key, { a, b, wish });

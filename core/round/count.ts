@@ -22,7 +22,8 @@ export type Said =
       pair: string;
       player?: string | undefined;
       sets?: number | undefined;
-    };
+    }
+  | { kind: 'count-chosen'; pair: string; of: string };
 
 /** One pair of a round that is to be counted. */
 export interface Counting {
@@ -55,7 +56,7 @@ export interface Counted {
  * zero, one plus is one.
  *
  * Two phones that counted the same pair saw the same sets, so their counts are never added up: the
- * larger one stands, and the others are told beside it.
+ * one that the coach chose stands, or else the larger one, and the others are told beside it.
  */
 export function countPair(asked: Counting, said: readonly Said[]): Counted {
   const counting = { ...asked, phoneOf: phonesOf(asked, said) };
@@ -95,8 +96,11 @@ export function countPair(asked: Counting, said: readonly Said[]): Counted {
     const isIn = (state: typeof before) => state.seen && counts({ ...state, late: mark.late });
     if (isIn(after) !== isIn(before)) add(phoneOf(id), mark.player, isIn(after) ? 1 : -1);
   };
+  let chosen: string | undefined;
   for (const each of said) {
-    if (each.kind === 'mark') {
+    if (each.kind === 'count-chosen') {
+      if (each.pair === pair.letter) chosen = phoneOf('', each.of);
+    } else if (each.kind === 'mark') {
       const mark = marks.get(each.id);
       // Whoever tapped has counted, though a late mark is no set yet.
       if (mark) add(phoneOf(each.id), mark.player, 0);
@@ -116,8 +120,10 @@ export function countPair(asked: Counting, said: readonly Said[]): Counted {
       tell(phone, each.player, called === undefined ? undefined : 'called');
     }
   }
+  const isChosen = (phone: string) => Number(phone === chosen);
   const [stands, ...others] = [...sets].sort(
-    ([a, own], [b, other]) => sum(other) - sum(own) || (a < b ? -1 : 1),
+    ([a, own], [b, other]) =>
+      isChosen(b) - isChosen(a) || sum(other) - sum(own) || (a < b ? -1 : 1),
   );
   const phone = stands?.[0];
   const own = all.filter((mark) => phoneOf(mark.id) === phone);
@@ -130,6 +136,7 @@ export function countPair(asked: Counting, said: readonly Said[]): Counted {
       ...(unheard.length > 0 && { unheard }),
       ...(origin && { origin }),
       ...summed(own),
+      ...(chosen !== undefined && chosen === phone && { chosen: true }),
       ...(others.some(([, count]) => sum(count) > 0) && {
         also: others.map(([phone, count]) => ({ phone, ...countOf(counting, count) })),
       }),
@@ -149,7 +156,7 @@ function phonesOf(
 ): (id: string, of?: string) => string {
   const named = new Set(
     said.flatMap((each) =>
-      'pair' in each && each.pair === pair.letter
+      'pair' in each && each.kind !== 'count-chosen' && each.pair === pair.letter
         ? [('of' in each && each.of) || phoneOf(each.id)]
         : [],
     ),

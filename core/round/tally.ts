@@ -52,6 +52,8 @@ export interface Tally {
   best?: number;
   /** What other phones counted of the same pair in the same round: shown, and never added. */
   also?: { phone: string; sets: number; byPlayer?: Record<string, number> }[];
+  /** The coach said that this count holds, and not another phone's. */
+  chosen?: true;
 }
 
 /**

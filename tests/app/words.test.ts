@@ -4,13 +4,21 @@ import { card as cardEn } from '../../app/words/card.en.ts';
 import { desk as deskEn } from '../../app/words/desk.en.ts';
 import { en } from '../../app/words/en.ts';
 import { figures as figuresEn } from '../../app/words/figures.en.ts';
+import { handover as handoverEn } from '../../app/words/handover.en.ts';
 import { inSpain, saidBy } from '../../app/words/in-spain.ts';
 import { languages, type Spoken, spoken, spokenOf } from '../../app/words/languages.ts';
 import { localeOf } from '../../app/words/locale.ts';
 import { planning as planningEn } from '../../app/words/planning.en.ts';
 import { type Roots, readIn, textsOf, unread } from './text-uses.ts';
 
-const english = { words: en, figures: figuresEn, planning: planningEn, desk: deskEn, card: cardEn };
+const english = {
+  words: en,
+  figures: figuresEn,
+  planning: planningEn,
+  desk: deskEn,
+  card: cardEn,
+  handover: handoverEn,
+};
 type Whole = typeof english;
 type Other = Exclude<Spoken, 'en'>;
 const others = Object.fromEntries(
@@ -217,6 +225,7 @@ describe('every text', () => {
     planningWords: planningEn,
     deskWords: deskEn,
     cardWords: cardEn,
+    handoverWords: handoverEn,
   };
   const app = new URL('../../app/', import.meta.url);
   const texts = new RegExp(`^words/(.*\\.)?(${spoken.join('|')})\\.ts$`);

@@ -80,7 +80,7 @@ for (const [place, { locale, t, planning }] of LANGUAGES.entries()) {
         for (const address of [
           ...['', 'squad', 'block', 'players', 'week', 'settings', 'drill', 'court', 'help'],
           ...['drill/lob-and-overhead', 'review', 'coverage', 'propose', 'sheet', 'wall'],
-          ...['tempo/lob-and-overhead', 'settle/none', 'player/none', 'nowhere'],
+          ...['tempo/lob-and-overhead', 'settle/none', 'player/none', 'nowhere', 'handover'],
         ]) {
           await coach.visit(address);
           await expectNothing(page, address);

@@ -38,6 +38,8 @@ async function played(page: Page): Promise<void> {
   await plantEntries(page, pen.entries);
   await coach.visit('week');
   await page.reload();
+  // All touches are worked out once the screen stands: each row then tells their limits.
+  await expect(page.getByRole('cell', { name: /\(\d+\D+\d+\)/ }).first()).toBeVisible();
 }
 
 const table = (file: Buffer, delimiter: string) =>
@@ -164,6 +166,7 @@ test('an empty app takes a backup in on its first screen', async ({ page, browse
   await other
     .locator('input[type=file]')
     .setInputFiles({ name: 'backup.txt', mimeType: 'text/plain', buffer: backup });
+  await theirs.button('Import it').tap();
   await expect(other.getByText('of 4')).toBeVisible();
   await context.close();
 });

@@ -57,10 +57,13 @@ test('a backup goes out and into another phone, which goes on where this one was
   await other.getByRole('heading', { level: 1 }).waitFor();
   await takeIn(other, file);
   const entries = (await recordsOn(page)).length;
+  await expect(other.getByText(`${entries} new entries`, { exact: true })).toBeVisible();
+  expect(await recordsOn(other)).toEqual([]);
+  await new Coach(other).button('Import it').tap();
   await expect(other.getByText(`${entries} new entries imported.`)).toBeVisible();
   expect(await recordsOn(other)).toEqual(await recordsOn(page));
   await takeIn(other, file);
-  await expect(other.getByText('Everything in that file was here already.')).toBeVisible();
+  await expect(other.getByText('Everything in it was here already.')).toBeVisible();
   expect(await recordsOn(other)).toEqual(await recordsOn(page));
   await goTo(other, 'court');
   await expect.poll(() => setsShown(other, 0)).toBe(3);
@@ -78,6 +81,7 @@ test('two phones that counted the same practice each take in what the other has,
   );
   await other.getByRole('heading', { level: 1 }).waitFor();
   await takeIn(other, await backUp(page));
+  await new Coach(other).button('Import it').tap();
   await expect(other.getByText(/new entries imported/)).toBeVisible();
   // Both go on by themselves.
   await goTo(page, 'court');
@@ -91,6 +95,7 @@ test('two phones that counted the same practice each take in what the other has,
   const [mine, theirs] = [await backUp(page), await backUp(other)];
   await takeIn(page, theirs);
   await takeIn(other, mine);
+  for (const each of [page, other]) await new Coach(each).button('Import it').tap();
   await expect(page.getByText('1 new entry imported.')).toBeVisible();
   await expect(other.getByText('1 new entry imported.')).toBeVisible();
   expect(await recordsOn(other)).toEqual(await recordsOn(page));
@@ -133,7 +138,10 @@ test('mutated backups that are chosen in Settings leave the ledger as it was, or
   for (let more = times(20, 300); more > 0; more--) {
     await takeIn(page, Buffer.from(mutator.mutate(file)));
     await expect(field(page)).toBeEnabled();
+    const offered = new Coach(page).button('Import it');
     const outcome = page.getByText(/Nothing was imported|imported\.|here already\./);
+    await expect(outcome.or(offered)).toBeVisible();
+    if (await offered.isVisible()) await offered.tap();
     await expect(outcome).toBeVisible();
     const after = await recordsOn(page);
     if (/Nothing was imported/.test((await outcome.textContent()) ?? '')) {

@@ -302,6 +302,7 @@ test('a packed practice whose bytes are gone from the disk leaves its summary an
   await again.goto('./#/settings');
   const field = again.getByLabel('Import a file from this app');
   await field.setInputFiles({ name: 'backup.txt', mimeType: 'text/plain', buffer });
+  await new Coach(again).button('Import it').tap();
   await expect(again.getByText(/new entries imported/)).toBeVisible();
   await reopen(again);
   await expect(said(again)).toHaveCount(0);

@@ -103,7 +103,13 @@ test('mutated backups: none escapes, each refusal names the place, and nothing i
               if ((await keysThere()) !== before) told.written.push(file);
             } else {
               told.taken += 1;
-              await store.take(brought.standing, brought.practices, () => true, Date.now());
+              await workbench.take(
+                store,
+                brought.standing,
+                brought.practices,
+                () => true,
+                Date.now(),
+              );
               // What was taken can be opened again.
               if ((await store.open()).damaged.length > 0) told.escaped.push(`damaged: ${file}`);
               await store.clear();
@@ -238,7 +244,7 @@ test('a ledger goes out and in again as it was, plain and packed', async ({ page
     const brought = await workbench.readBackup(new Blob([text]));
     if ('reason' in brought) return brought;
     const store = new workbench.Store('rally-ledger');
-    await store.take(brought.standing, brought.practices, () => false, Date.now());
+    await workbench.take(store, brought.standing, brought.practices, () => false, Date.now());
     async function* portions() {
       const opened = await store.open();
       yield [...opened.standing, ...opened.practised];
@@ -253,7 +259,9 @@ test('a ledger goes out and in again as it was, plain and packed', async ({ page
     for (const each of [zipped, file]) {
       const again = await workbench.readBackup(each);
       if ('reason' in again) return again;
-      taken.push(await other.take(again.standing, again.practices, () => false, Date.now()));
+      taken.push(
+        await workbench.take(other, again.standing, again.practices, () => false, Date.now()),
+      );
     }
     return { entries, taken };
   }, new TextDecoder().decode(backup()));

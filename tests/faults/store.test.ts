@@ -142,7 +142,13 @@ test('another ledger is joined as a union: in any order, any number of times, to
     async ([standing, own, late, now]) => {
       const never = () => false;
       const take = (database: string, standers: typeof standing, entries: typeof own) =>
-        new workbench.Store(database).take(standers, new Map([['past', entries]]), never, now);
+        workbench.take(
+          new workbench.Store(database),
+          standers,
+          new Map([['past', entries]]),
+          never,
+          now,
+        );
       return [
         await take('rally-ledger', standing, own),
         await take('rally-ledger', standing, own),
@@ -182,8 +188,8 @@ test('taking a ledger in that fails at any of its writes changes nothing', async
           return put.apply(this, given);
         };
         const store = new workbench.Store('rally-ledger');
-        const told = await store
-          .take(standing, new Map([['past', late]]), () => false, now)
+        const told = await workbench
+          .take(store, standing, new Map([['past', late]]), () => false, now)
           .catch((error) => error.name);
         IDBObjectStore.prototype.put = put;
         return told;
@@ -241,7 +247,10 @@ test('removing takes the damaged records that lie as they were handed over, and 
     await workbench.del('s/gone', use);
     await put('c/repacked', { entries: [1, 2, 3] });
     await put('s/found-since', null);
-    return { others: await store.removeDamaged(handed), handed: handed.map(({ key }) => key) };
+    return {
+      others: await workbench.removeDamaged(store, handed),
+      handed: handed.map(({ key }) => key),
+    };
   });
   expect(told.handed).toEqual(['s/changed', 's/gone', 's/same', 'c/pack', 'c/repacked']);
   expect(told.others.map(({ key, record }) => [key, record])).toEqual([

@@ -8,6 +8,7 @@ import { makeBackup, practiceFile } from '../../app/device/backup-file.ts';
 import { durableStore, OBJECT_STORE } from '../../app/device/durable-store.ts';
 import { readBackup } from '../../app/device/read-backup.ts';
 import { Store } from '../../app/device/store.ts';
+import { removeDamaged, take } from '../../app/device/take.ts';
 import { decodeText } from '../../app/device/text.ts';
 import { readRoster } from '../../core/exchange/roster.ts';
 
@@ -22,8 +23,10 @@ const workbench = {
   practiceFile,
   readBackup,
   readRoster,
+  removeDamaged,
   set,
   Store,
+  take,
   update,
 };
 export type Workbench = typeof workbench;

@@ -126,6 +126,29 @@ describe('a pair that two phones counted in the same round', () => {
     expect(joined.rounds[0]!.marks.A!.map(({ second }) => second)).toEqual([21, 51, 80]);
   });
 
+  test('has the count that the coach chose, until another is chosen', () => {
+    const counts = [[...before, started], taps('coach', [20, 50]), taps('helper', [21, 51, 80])];
+    const choose = phone('coach');
+    const chosen = (of: string, at: number) =>
+      choose({ kind: 'count-chosen', ...round, pair: 'A', of }, MORNING + at);
+    const own = chosen('coach-----', 200_000);
+    const tally = foldAll(...counts, [own]).rounds[0]!.tallies[0]!;
+    expect(tally).toMatchObject({ sets: 2, times: [20, 50], chosen: true });
+    expect(tally.also).toEqual([{ phone: 'helper----', sets: 3 }]);
+    const theirs = chosen('helper----', 210_000);
+    expect(foldAll(...counts, [theirs, own]).rounds[0]!.tallies[0]!.sets).toBe(3);
+  });
+
+  test('has the larger count where one was chosen that nobody made', () => {
+    const chosen = phone('coach')(
+      { kind: 'count-chosen', ...round, pair: 'A', of: 'nobody----' },
+      MORNING + 200_000,
+    );
+    const { tallies } = foldAll([...before, started], taps('coach', [20]), [chosen]).rounds[0]!;
+    expect(tallies[0]).toMatchObject({ sets: 1 });
+    expect(tallies[0]).not.toHaveProperty('chosen');
+  });
+
   test('says nothing of a phone that counted none', () => {
     const joined = foldAll(
       [...before, started],
@@ -221,6 +244,29 @@ describe('the next round of a practice, set on two phones', () => {
       ['B', 30],
     ]);
     expect(credited(before, coach, helper)).toEqual(['ana bo: 2', 'cy dot: 1']);
+  });
+
+  test('alike and by one name is one round, with each court by the phone that counted it', () => {
+    const coach = own('coach', 'r2', FIRST, [['A', 20]]);
+    const helper = own('helper', 'r2', FIRST, [['B', 30]]);
+    const joined = foldAll(before, coach, helper);
+    expect(joined.rounds.filter(({ clock }) => clock)).toHaveLength(1);
+    expect(credited(helper, coach, before)).toEqual(['ana bo: 1', 'cy dot: 1']);
+  });
+
+  test('with pairs of their own has the counts that the coach chose', () => {
+    const coach = own('coach', 'r2', FIRST, [
+      ['A', 20],
+      ['A', 40],
+    ]);
+    const helper = own('helper', 'r2', SWAPPED, [['A', 30]]);
+    const said = { practice: PRACTICE, round: 'r2', set: helper[0]!.id };
+    const chosen = phone('coach')(
+      { kind: 'count-chosen', ...said, pair: 'A', of: 'helper----' },
+      MORNING + 300_000,
+    );
+    expect(credited(before, coach, helper, [chosen])).toContain('ana cy: 1');
+    expect(credited(before, coach, helper, [chosen])).not.toContain('ana bo: 2');
   });
 
   test('shows no two rounds of one number', () => {

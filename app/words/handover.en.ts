@@ -1,0 +1,87 @@
+import { formats } from './format.ts';
+
+/** English, for what passes between phones: these words come with those screens and not with the app. */
+
+const { count } = formats('en');
+
+export const handover = {
+  title: 'Other phones',
+  means:
+    'What one phone counted comes to another by file. There is no account, and nothing leaves this phone unless you share it.',
+  open: 'Other phones, erasing',
+  phone: {
+    this: 'this phone',
+    other: (name: string) => `phone ${name}`,
+    earlier: 'a phone with an earlier version',
+  },
+  file: {
+    title: 'By file',
+    means: 'This practice as a file, for a phone that goes on with it or joins what it counted.',
+    none: 'No practice is under way that could be shared.',
+  },
+  counts: {
+    two: 'Two phones counted this pair. The counts are not added up; say which one holds.',
+    of: (phone: string, sets: number) => `${phone}: ${count(sets, 'set', 'sets')}`,
+    holds: 'This one holds',
+    aside: 'Counted with other pairs at the same time, and in no figure:',
+    asideOf: (names: string, sets: number) => `${names}: ${count(sets, 'set', 'sets')}`,
+  },
+  arriving: {
+    title: 'This is what comes',
+    looking: 'Looking at what is new …',
+    failed: 'The phone did not let the ledger be read. Nothing was imported; try again.',
+    nothing: 'Everything in it was here already.',
+    entries: (entries: number) => count(entries, 'new entry', 'new entries'),
+    practices: (practices: number, rounds: number, marks: number) =>
+      `${count(practices, 'practice', 'practices')}, ${count(rounds, 'round', 'rounds')}, ${count(marks, 'mark', 'marks')}`,
+    from: 'From',
+    fromPhone: (phone: string, rounds: number, marks: number, entries: number) =>
+      `${phone}: ${count(rounds, 'round', 'rounds')}, ${count(marks, 'mark', 'marks')}, ${count(entries, 'entry', 'entries')}`,
+    players: (names: string) => `New players: ${names}.`,
+    stays: 'What is here stays as it is; what comes is added once.',
+    erases:
+      'Another phone has erased what is still here. It stays here unless you say that it goes:',
+    erase: (what: string) => `Erase here too: ${what}`,
+    take: 'Import it',
+    leave: 'Leave it',
+    left: 'Nothing was imported.',
+    kept: (entries: number) => `${count(entries, 'new entry', 'new entries')} imported.`,
+    notKept: 'The phone did not let it be saved. Nothing was imported.',
+  },
+  players: {
+    title: 'One child or two',
+    means:
+      'Squads that were typed on two phones hold the same child twice. Say who is one child: the counts then stand together, and you can take it back at any time.',
+    none: 'Nobody is called like somebody else.',
+    ask: (one: string, other: string) => `Are ${one} and ${other} one child?`,
+    since: (days: number) => count(days, 'practice', 'practices'),
+    one: 'One child',
+    two: 'Two children',
+    merged: 'Taken for one child',
+    takeBack: (name: string) => `Two after all: ${name}`,
+  },
+  erase: {
+    title: 'Erase',
+    means:
+      'Erased here is gone from this phone for good, and does not come back with an older file. Copies that were shared keep it: ask whoever has one to erase it too.',
+    player: 'A player',
+    playerMeans:
+      'Name, level, hand and wishes go. What was counted stays for the partners, without a name.',
+    practice: 'A practice',
+    practiceMeans: 'The practice goes with every count in it.',
+    choose: 'choose',
+    erase: (what: string) => `Erase ${what}`,
+    sure: (what: string) => `Erase ${what} now? It cannot be taken back.`,
+    done: (what: string) => `${what}: erased from this phone.`,
+    doneMeans: 'In files, codes and cards that were shared it stays until they are deleted.',
+    failed:
+      'The phone did not let it be erased yet. It is out of sight, and is erased when the app is opened again.',
+    everything: 'Everything',
+    everythingMeans:
+      'The whole ledger of this phone: squad, drills, practices. Hold the button for two seconds.',
+    eraseEverything: 'Erase everything',
+    notEverything: 'The phone did not let the ledger be erased. Try again.',
+    cancel: 'Cancel',
+  },
+  practiceOf: (date: string) => `practice of ${date}`,
+};

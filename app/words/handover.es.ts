@@ -1,0 +1,89 @@
+import { formats } from './format.ts';
+import type { HandoverWords } from './handover-words.ts';
+
+/** Spanish, for what passes between phones. */
+
+const { count } = formats('es');
+
+export const handover: HandoverWords = {
+  title: 'Otros teléfonos',
+  means:
+    'Lo que contó un teléfono pasa a otro por archivo. No hay cuenta, y nada sale de este teléfono si nadie lo comparte.',
+  open: 'Otros teléfonos, borrar',
+  phone: {
+    this: 'este teléfono',
+    other: (name) => `teléfono ${name}`,
+    earlier: 'un teléfono con una versión anterior',
+  },
+  file: {
+    title: 'Por archivo',
+    means:
+      'Este entrenamiento en un archivo, para un teléfono que lo siga o que reúna lo que contó.',
+    none: 'No hay ningún entrenamiento en curso que compartir.',
+  },
+  counts: {
+    two: 'Dos teléfonos contaron esta pareja. Los recuentos no se suman; hay que elegir cuál vale.',
+    of: (phone, sets) => `${phone}: ${count(sets, 'serie', 'series')}`,
+    holds: 'Vale este',
+    aside: 'Contado a la vez con otras parejas, y en ninguna cifra:',
+    asideOf: (names, sets) => `${names}: ${count(sets, 'serie', 'series')}`,
+  },
+  arriving: {
+    title: 'Esto es lo que llega',
+    looking: 'Mirando qué hay de nuevo…',
+    failed: 'El teléfono no dejó leer el registro. No se tomó nada; intentarlo otra vez.',
+    nothing: 'Todo lo que contiene ya estaba aquí.',
+    entries: (entries) => count(entries, 'entrada nueva', 'entradas nuevas'),
+    practices: (practices, rounds, marks) =>
+      `${count(practices, 'entrenamiento', 'entrenamientos')}, ${count(rounds, 'ronda', 'rondas')}, ${count(marks, 'anotación', 'anotaciones')}`,
+    from: 'De',
+    fromPhone: (phone, rounds, marks, entries) =>
+      `${phone}: ${count(rounds, 'ronda', 'rondas')}, ${count(marks, 'anotación', 'anotaciones')}, ${count(entries, 'entrada', 'entradas')}`,
+    players: (names) => `Jugadores nuevos: ${names}.`,
+    stays: 'Lo que hay aquí queda como está; lo que llega se añade una vez.',
+    erases: 'Otro teléfono borró lo que aún está aquí. Se queda, salvo que se marque aquí:',
+    erase: (what) => `Borrar aquí también: ${what}`,
+    take: 'Importarlo',
+    leave: 'Dejarlo',
+    left: 'No se tomó nada.',
+    kept: (entries) =>
+      count(entries, 'entrada nueva fue tomada.', 'entradas nuevas fueron tomadas.'),
+    notKept: 'El teléfono no dejó guardarlo. No se tomó nada.',
+  },
+  players: {
+    title: 'Un niño o dos',
+    means:
+      'Los grupos escritos en dos teléfonos tienen dos veces al mismo niño. Al decir quién es el mismo, sus recuentos quedan juntos; se puede deshacer en cualquier momento.',
+    none: 'Nadie se llama como otro.',
+    ask: (one, other) => `¿${one} y ${other} son un solo niño?`,
+    since: (days) => count(days, 'entrenamiento', 'entrenamientos'),
+    one: 'Un niño',
+    two: 'Dos niños',
+    merged: 'Tomados por uno solo',
+    takeBack: (name) => `Son dos al final: ${name}`,
+  },
+  erase: {
+    title: 'Borrar',
+    means:
+      'Lo que se borra aquí se va para siempre de este teléfono, y no vuelve con un archivo más antiguo. Las copias compartidas lo conservan: hay que pedir a quien tenga una que también lo borre.',
+    player: 'Un jugador',
+    playerMeans:
+      'Se van nombre, nivel, mano y deseos. Lo contado queda para los compañeros, sin nombre.',
+    practice: 'Un entrenamiento',
+    practiceMeans: 'El entrenamiento se va con todos sus recuentos.',
+    choose: 'elegir',
+    erase: (what) => `Borrar ${what}`,
+    sure: (what) => `¿Borrar ${what} ahora? No se puede deshacer.`,
+    done: (what) => `${what}: borrado de este teléfono.`,
+    doneMeans: 'En los archivos, códigos y tarjetas compartidos sigue hasta que se eliminen.',
+    failed:
+      'El teléfono aún no dejó borrarlo. Ya no se ve, y se borra cuando se abra de nuevo la app.',
+    everything: 'Todo',
+    everythingMeans:
+      'Todo el registro de este teléfono: grupo, ejercicios, entrenamientos. Mantener el botón dos segundos.',
+    eraseEverything: 'Borrar todo',
+    notEverything: 'El teléfono no dejó borrar el registro. Intentarlo otra vez.',
+    cancel: 'Cancelar',
+  },
+  practiceOf: (date) => `entrenamiento del ${date}`,
+};

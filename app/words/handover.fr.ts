@@ -1,0 +1,90 @@
+import { formats } from './format.ts';
+import type { HandoverWords } from './handover-words.ts';
+
+/** French, for what passes between phones. */
+
+const { count } = formats('fr');
+
+export const handover: HandoverWords = {
+  title: 'Autres téléphones',
+  means:
+    'Ce qu’un téléphone a compté passe à un autre par fichier. Il n’y a pas de compte, et rien ne quitte ce téléphone sans que vous le remettiez.',
+  open: 'Autres téléphones, effacer',
+  phone: {
+    this: 'ce téléphone',
+    other: (name) => `téléphone ${name}`,
+    earlier: 'un téléphone avec une version antérieure',
+  },
+  file: {
+    title: 'Par fichier',
+    means:
+      'Cette séance en fichier, pour un téléphone qui la continue ou qui réunit ce qu’il a compté.',
+    none: 'Aucune séance en cours à remettre.',
+  },
+  counts: {
+    two: 'Deux téléphones ont compté cette paire. Les comptes ne s’ajoutent pas ; dites lequel vaut.',
+    of: (phone, sets) => `${phone} : ${count(sets, 'série', 'séries')}`,
+    holds: 'Celui-ci vaut',
+    aside: 'Compté au même moment avec d’autres paires, et dans aucun chiffre :',
+    asideOf: (names, sets) => `${names} : ${count(sets, 'série', 'séries')}`,
+  },
+  arriving: {
+    title: 'Voici ce qui arrive',
+    looking: 'Recherche de ce qui est nouveau…',
+    failed: 'Le téléphone n’a pas laissé lire le carnet. Rien n’a été importé ; réessayez.',
+    nothing: 'Tout ce qu’il contient était déjà là.',
+    entries: (entries) => count(entries, 'nouvelle entrée', 'nouvelles entrées'),
+    practices: (practices, rounds, marks) =>
+      `${count(practices, 'séance', 'séances')}, ${count(rounds, 'passage', 'passages')}, ${count(marks, 'pointage', 'pointages')}`,
+    from: 'De',
+    fromPhone: (phone, rounds, marks, entries) =>
+      `${phone} : ${count(rounds, 'passage', 'passages')}, ${count(marks, 'pointage', 'pointages')}, ${count(entries, 'entrée', 'entrées')}`,
+    players: (names) => `Nouveaux joueurs : ${names}.`,
+    stays: 'Ce qui est ici reste tel quel ; ce qui arrive est ajouté une fois.',
+    erases:
+      'Un autre téléphone a effacé ce qui est encore ici. Cela reste, sauf si vous dites que cela part :',
+    erase: (what) => `Effacer ici aussi : ${what}`,
+    take: 'Importer',
+    leave: 'Laisser',
+    left: 'Rien n’a été importé.',
+    kept: (entries) => count(entries, 'nouvelle entrée importée.', 'nouvelles entrées importées.'),
+    notKept: 'Le téléphone n’a pas laissé enregistrer. Rien n’a été importé.',
+  },
+  players: {
+    title: 'Un enfant ou deux',
+    means:
+      'Des groupes saisis sur deux téléphones contiennent deux fois le même enfant. Dites qui est le même : les comptes sont alors réunis, et vous pouvez revenir dessus à tout moment.',
+    none: 'Personne ne porte le nom d’un autre.',
+    ask: (one, other) => `${one} et ${other} : un seul enfant ?`,
+    since: (days) => count(days, 'séance', 'séances'),
+    one: 'Un enfant',
+    two: 'Deux enfants',
+    merged: 'Pris pour un seul enfant',
+    takeBack: (name) => `Deux finalement : ${name}`,
+  },
+  erase: {
+    title: 'Effacer',
+    means:
+      'Ce qui est effacé ici disparaît pour de bon de ce téléphone, et ne revient pas avec un ancien fichier. Les copies remises le gardent : demandez à qui en a une de l’effacer aussi.',
+    player: 'Un joueur',
+    playerMeans:
+      'Nom, niveau, main et souhaits partent. Ce qui a été compté reste pour les partenaires, sans nom.',
+    practice: 'Une séance',
+    practiceMeans: 'La séance part avec tous ses comptes.',
+    choose: 'choisir',
+    erase: (what) => `Effacer ${what}`,
+    sure: (what) => `Effacer ${what} maintenant ? On ne peut pas revenir en arrière.`,
+    done: (what) => `${what} : effacé de ce téléphone.`,
+    doneMeans:
+      'Dans les fichiers, codes et cartes qui ont été remis, cela reste tant qu’ils ne sont pas supprimés.',
+    failed:
+      'Le téléphone n’a pas encore laissé effacer. Ce n’est plus visible, et ce sera effacé à la prochaine ouverture.',
+    everything: 'Tout',
+    everythingMeans:
+      'Tout le carnet de ce téléphone : groupe, exercices, séances. Tenez le bouton deux secondes.',
+    eraseEverything: 'Tout effacer',
+    notEverything: 'Le téléphone n’a pas laissé effacer le carnet. Réessayez.',
+    cancel: 'Annuler',
+  },
+  practiceOf: (date) => `séance du ${date}`,
+};
