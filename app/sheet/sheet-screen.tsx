@@ -16,6 +16,7 @@ import { textOf } from '../words/drill-text.ts';
 import { planningWords } from '../words/planning-words.ts';
 import { words } from '../words/words.ts';
 import './sheet.css';
+import { TallyBoxes } from './tally-boxes.tsx';
 
 /** The whole block on one sheet of paper: its drills, the pairs and what to take care of. */
 export function SheetScreen() {
@@ -64,6 +65,7 @@ export function SheetScreen() {
               </li>
             ))}
           </ol>
+          <TallyBoxes steps={steps} pairs={coming?.pairs} />
         </>
       )}
     </main>

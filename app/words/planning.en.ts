@@ -69,6 +69,9 @@ export const planning = {
     rounds: (rounds: number, seconds: string) => `${number.format(rounds)} × ${seconds}`,
     turn: 'partners rotate',
     keep: 'same partners',
+    tally: 'To tally on',
+    tallyMeans:
+      'One stroke a set in the box of the pair; on target each player has a part of it. Call the numbers in afterwards.',
     perCourt: (pairs: number) => `${count(pairs, 'pair', 'pairs')} on a court`,
   },
   wishes: {

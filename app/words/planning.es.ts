@@ -72,6 +72,9 @@ export const planning: PlanningWords = {
     rounds: (rounds, seconds) => `${number.format(rounds)} × ${seconds}`,
     turn: 'parejas que rotan',
     keep: 'parejas fijas',
+    tally: 'Para anotar a mano',
+    tallyMeans:
+      'Una raya por serie en la casilla de la pareja; en el objetivo, cada jugador tiene su parte. Los números se pasan después a la app.',
     perCourt: (pairs) => `${count(pairs, 'pareja', 'parejas')} en una cancha`,
   },
   wishes: {

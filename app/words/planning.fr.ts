@@ -75,6 +75,9 @@ export const planning: PlanningWords = {
     rounds: (rounds, seconds) => `${number.format(rounds)} × ${seconds}`,
     turn: 'les partenaires tournent',
     keep: 'les partenaires restent',
+    tally: 'Pour pointer à la main',
+    tallyMeans:
+      'Un trait par série dans la case de la paire ; dans la cible, chaque joueur a sa part. Saisir les nombres ensuite.',
     perCourt: (pairs) => `${count(pairs, 'paire', 'paires')} par court`,
   },
   wishes: {

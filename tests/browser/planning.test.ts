@@ -266,7 +266,7 @@ test.describe('without a network', () => {
   });
 });
 
-test('the printed sheet holds all drills of the block with the cautions, on one page of its own', async ({
+test('the printed sheet holds all drills of the block with the cautions on one page, and boxes to tally in on another', async ({
   page,
 }) => {
   const block = [
@@ -300,5 +300,13 @@ test('the printed sheet holds all drills of the block with the cautions, on one 
   await expect(coach.button('Print this sheet')).toBeHidden();
   const pdf = await page.pdf({ preferCSSPageSize: true });
   expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
-  expect(pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+  expect(pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)).toHaveLength(2);
+  // A row a round and a box a pair; on target a part of it for each player.
+  const boxes = page.getByRole('table', { name: 'To tally on' });
+  await expect(boxes.getByRole('columnheader')).toHaveText(['A', 'B', 'C', 'D']);
+  await expect(boxes.getByRole('rowheader')).toHaveText(
+    block.map((name, at) => `${at + 1}. ${name}`),
+  );
+  const onTarget = boxes.getByRole('row').filter({ hasText: 'Wide past the markers' });
+  await expect(onTarget.locator('small')).toHaveText(['1', '2', '1', '2', '1', '2', '1', '2']);
 });
