@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { byPlayer } from '../../../core/figures/totals.ts';
 import type { Entry, Saying } from '../../../core/ledger/entry.ts';
 import { isPractised } from '../../../core/ledger/join.ts';
 import { foldPractice } from '../../../core/ledger/practice.ts';
 import { isSummary } from '../../../core/ledger/stored-summary.ts';
 import { secondsOf, summarise } from '../../../core/ledger/summary.ts';
+import { randomNumbers } from '../figures/simulated-round.ts';
 import { lobTerms, serveTerms, termsWith } from '../made.ts';
 import { MORNING, PRACTICE, teller } from '../told.ts';
 
@@ -116,6 +118,57 @@ describe('roles that turn', () => {
     const { say, tally } = turning();
     say({ kind: 'clock-stopped', ...ROUND }, 50);
     expect(tally()).not.toHaveProperty('turned');
+  });
+});
+
+describe('lob and overhead, played shot by shot with a turn at half-time', () => {
+  /** What each child struck of the exchanges that were completed, and the second each took. */
+  function played(seed: number, partnerMisses: number) {
+    const random = randomNumbers(seed);
+    const struck = {
+      ana: { lob: 0, overhead: 0 },
+      bo: { lob: 0, overhead: 0 },
+    };
+    const seconds: number[] = [];
+    let second = 2 + 4 * random();
+    while (second < 120) {
+      // At the sign a rally is broken off, the two change, and a ball is fetched.
+      const [lobs, smashes] = second < 60 ? (['ana', 'bo'] as const) : (['bo', 'ana'] as const);
+      const end = second + 2 + 2 * random();
+      const stands = random() > partnerMisses && !(second < 60 && end >= 60) && end < 120;
+      if (stands) {
+        struck[lobs].lob += 1;
+        struck[smashes].overhead += 1;
+        seconds.push(end);
+      }
+      second = (second < 60 && end >= 60 ? 60 : end) + 1 + 5 * random();
+    }
+    return { struck, seconds };
+  }
+
+  test.each([1, 2, 3, 4, 5, 6, 7, 8])(
+    'gives each child the overheads and the lobs that were struck, round %i',
+    (seed) => {
+      const { struck, seconds } = played(seed, 0.3);
+      const { mark, summary } = started({ terms: lobTerms, turns: true, called: [] });
+      for (const second of seconds) mark(second);
+      const own = byPlayer([summary()]);
+      expect({ ana: own.get('ana')?.touches, bo: own.get('bo')?.touches }).toEqual(struck);
+    },
+  );
+
+  test('of a called count gives each child a share by the clock, and all of them together', () => {
+    const { struck, seconds } = played(9, 0.3);
+    const { call, summary, say } = started({ terms: lobTerms, turns: true });
+    say({ kind: 'roles-turned', ...ROUND, second: 40 }, 40);
+    call(seconds.length);
+    const own = byPlayer([summary()]);
+    const sets = seconds.length;
+    expect(own.get('ana')?.touches.lob).toBeCloseTo(sets / 3, 9);
+    expect(own.get('ana')?.touches.overhead).toBeCloseTo((2 * sets) / 3, 9);
+    expect(own.get('bo')?.touches.lob).toBeCloseTo((2 * sets) / 3, 9);
+    expect(own.get('bo')?.touches.overhead).toBeCloseTo(sets / 3, 9);
+    expect(struck.ana.overhead + struck.bo.overhead).toBe(sets);
   });
 });
 
