@@ -170,7 +170,7 @@ function PairRow({ round, tally }: { round: OpenRound; tally: Tally }) {
           <PairNames players={players} terms={round.terms} />
         </h2>
         {!countsByPlayer(rule) && (
-          <output class="number settle-sets">
+          <output class={tally.unheard ? 'small' : 'number settle-sets'}>
             {tally.unheard ? words.value.court.notHeard : words.value.number(tally.sets)}
           </output>
         )}

@@ -268,7 +268,7 @@ export const fr: Words = {
     tooMany: (names, sets) =>
       `${names} : ${number.format(sets)}, c’est plus qu’on ne peut jouer dans ce temps. Le nombre est gardé ; touchez le nom pour le changer.`,
     turns: 'Changement de rôles à la mi-temps',
-    turnNow: 'Changez de rôle',
+    turnNow: 'Changez !',
     strikes: {
       groundstroke: 'coups de fond de court',
       volley: 'volées',
