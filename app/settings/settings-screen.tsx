@@ -59,7 +59,7 @@ function Ways() {
         <a href={href('drill')}>{t.drills}</a>
       </li>
       <li>
-        <a href={href('help')}>{words.value.help.open}</a>
+        <a href={href('help')}>{words.value.help}</a>
       </li>
     </ul>
   );

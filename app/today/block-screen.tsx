@@ -22,6 +22,7 @@ import { Stepper } from '../parts/stepper.tsx';
 import { Waiting } from '../parts/waiting.tsx';
 import { go, href } from '../route.ts';
 import { textOf } from '../words/drill-text.ts';
+import { planningWords } from '../words/planning-words.ts';
 import { words } from '../words/words.ts';
 import './block.css';
 
@@ -29,7 +30,7 @@ const StepSize = lazyPart(() => import('./step-size.tsx').then((file) => file.St
 
 /** Drills into the block, in order, with their rounds; lengths; blocks kept by name. */
 export function BlockScreen() {
-  const t = words.value.block;
+  const t = planningWords.value.block;
   const plan = currentPlan();
   const minutes = plannedMinutes(plan);
   return (
@@ -95,7 +96,7 @@ export function BlockScreen() {
 }
 
 function Steps({ plan }: { plan: Plan }) {
-  const t = words.value.block;
+  const t = planningWords.value.block;
   const change = (steps: Step[]) => put({ ...plan, steps });
   if (plan.steps.length === 0) return <p>{t.empty}</p>;
   return (
@@ -161,7 +162,7 @@ function Steps({ plan }: { plan: Plan }) {
 }
 
 function DrillRow({ drill, plan }: { drill: Drill; plan: Plan }) {
-  const t = words.value.block;
+  const t = planningWords.value.block;
   const text = textOf(drill);
   const rounds = plannedRounds({
     ...plan,
@@ -191,7 +192,7 @@ function DrillRow({ drill, plan }: { drill: Drill; plan: Plan }) {
 }
 
 function SavedBlocks({ plan }: { plan: Plan }) {
-  const t = words.value.block;
+  const t = planningWords.value.block;
   const [name, setName] = useState('');
   const [faulty, setFaulty] = useState(false);
   const blocks = [...library.value.blocks.values()];

@@ -94,7 +94,7 @@ const SHARED: Record<Other, string[]> = {
     'words.named',
     'desk.week.minutes',
     'figures.seconds',
-    'words.block.seconds',
+    'planning.block.seconds',
     'words.minutes',
   ],
 };
