@@ -18,6 +18,7 @@ import { SteppedCourt } from '../parts/squad-court.tsx';
 import { openPractice } from '../practices.ts';
 import { go } from '../route.ts';
 import { drillName, textOf } from '../words/drill-text.ts';
+import { focusQuestion } from '../words/focus-question.ts';
 import { words } from '../words/words.ts';
 import { startRound } from './clock-deeds.ts';
 import { OtherScreens } from './other-screens.tsx';
@@ -137,6 +138,14 @@ export function BeforeRound({ round }: { round: OpenRound }) {
               <dt>{t.cue}</dt>
               <dd>
                 <b>{text.cue}</b>
+              </dd>
+            </>
+          )}
+          {coming?.focus !== undefined && (
+            <>
+              <dt>{words.value.looks.title}</dt>
+              <dd>
+                <b>{focusQuestion(coming.focus)}</b>
               </dd>
             </>
           )}

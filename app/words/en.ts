@@ -262,6 +262,23 @@ export const en = {
         'This phone does not want to keep its screen on, perhaps to save power. Touch it now and then; the clock is right in any case.',
     },
   },
+  /** What is looked at, as a question for yes or no; at most 40 letters, so that the court screen holds it. */
+  foci: {
+    recovery: 'Back in place in time?',
+    stance: 'Low and ready?',
+    'split-step': 'Split step before the shot?',
+    'set-up': 'Set up early?',
+    height: 'High enough over the net?',
+    depth: 'Deep enough?',
+    direction: 'In the right direction?',
+    speed: 'At the right speed?',
+    spin: 'With enough spin?',
+  },
+  looks: {
+    title: 'Focus',
+    of: (name: string, question: string) => `${name}: ${question}`,
+    is: { yes: 'Yes', no: 'No', unseen: 'Not seen' },
+  },
   pads: { more: 'More than these', fewer: 'Back to the smaller numbers' },
   settle: {
     title: 'Put counts right',

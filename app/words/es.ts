@@ -284,6 +284,22 @@ export const es: Words = {
         'Este teléfono no quiere mantener encendida la pantalla, quizá para ahorrar batería. Tocarla de vez en cuando; el reloj va bien en cualquier caso.',
     },
   },
+  foci: {
+    recovery: '¿De vuelta a tiempo?',
+    stance: '¿Bajo y listo?',
+    'split-step': '¿Salto previo antes del golpe?',
+    'set-up': '¿Preparado pronto?',
+    height: '¿Bastante alto sobre la red?',
+    depth: '¿Bastante profundo?',
+    direction: '¿En la dirección correcta?',
+    speed: '¿A la velocidad correcta?',
+    spin: '¿Con bastante efecto?',
+  },
+  looks: {
+    title: 'Foco',
+    of: (name, question) => `${name}: ${question}`,
+    is: { yes: 'Sí', no: 'No', unseen: 'No visto' },
+  },
   pads: { more: 'Más que estos', fewer: 'Volver a los números menores' },
   settle: {
     title: 'Corregir el recuento',

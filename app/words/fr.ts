@@ -282,6 +282,22 @@ export const fr: Words = {
         'Ce téléphone ne veut pas garder son écran allumé, peut-être pour économiser la batterie. Touchez-le de temps en temps ; le chrono reste juste de toute façon.',
     },
   },
+  foci: {
+    recovery: 'Replacé à temps ?',
+    stance: 'Fléchi et prêt ?',
+    'split-step': 'Allègement avant la frappe ?',
+    'set-up': 'Préparé tôt ?',
+    height: 'Assez haut au-dessus du filet ?',
+    depth: 'Assez long ?',
+    direction: 'Dans la bonne direction ?',
+    speed: 'À la bonne vitesse ?',
+    spin: 'Avec assez d’effet ?',
+  },
+  looks: {
+    title: 'Point clé',
+    of: (name, question) => `${name} : ${question}`,
+    is: { yes: 'Oui', no: 'Non', unseen: 'Pas vu' },
+  },
   pads: { more: 'Plus que cela', fewer: 'Retour aux petits nombres' },
   settle: {
     title: 'Vérifier le décompte',

@@ -24,8 +24,8 @@ const words = (least: number, longest: number) =>
 /** A focus of the coach's own. */
 export const Focus = z.object({
   id: Id,
-  /** To be answered by yes or no after one look at one player. */
-  question: words(1, 60),
+  /** To be answered by yes or no after one look at one player; so short that the court screen holds it. */
+  question: words(1, 40),
   /** What yes looks like. */
   yes: words(0, 160),
   /** How the player is told. */
