@@ -23,9 +23,9 @@ export default defineConfig({
     },
     rolldownOptions: {
       output: {
-        // Six letters tell versions of a file apart as well as eight, and every name is in the first load.
-        chunkFileNames: 'assets/[name]-[hash:6].js',
-        assetFileNames: 'assets/[name]-[hash:6][extname]',
+        // Seven letters tell versions of a file apart as well as eight, and every name is in the first load.
+        chunkFileNames: 'assets/[name]-[hash:7].js',
+        assetFileNames: 'assets/[name]-[hash:7][extname]',
         // All that the first screen needs in one file: it packs better than thirty small ones.
         codeSplitting: { groups: [{ name: 'first', test: /app\/main\.tsx$/ }] },
       },

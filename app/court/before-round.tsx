@@ -32,6 +32,11 @@ const DrillRun = lazyPart(
   () => <dd>{words.value.notLoaded}</dd>,
 );
 
+/** What yes looks like in the focus of the round, and how the player is told. */
+const FocusLines = lazyPart(() =>
+  import('../quality/focus-lines.tsx').then((file) => file.FocusLines),
+);
+
 /** How the sets of the round are counted, pair by pair where wanted, and whether roles turn in it. */
 function CountedHow({ round, coming }: { round: OpenRound; coming: Coming }) {
   const t = words.value.court;
@@ -155,7 +160,10 @@ export function BeforeRound({ round }: { round: OpenRound }) {
           </dd>
         </dl>
       </div>
-      <dl class="before-facts">{drill && <DrillRun drill={drill} />}</dl>
+      <dl class="before-facts">
+        {coming?.focus !== undefined && <FocusLines focus={coming.focus} />}
+        {drill && <DrillRun drill={drill} />}
+      </dl>
       <DrillCautions shots={round.terms.shots} />
       {coming?.number === 1 && <BlockCautions />}
       <section class="part" aria-labelledby="round-pairs">

@@ -52,8 +52,11 @@ export function SpotCheck({ round, clock }: { round: OpenRound; clock: Clock }) 
     <section class="look" aria-label={t.title} data-asked={asked ? true : undefined}>
       <p role="status">
         {asked
-          ? t.of(shortName(playerName(asked.player), others.map(playerName)), focusQuestion(focus))
-          : t.of(t.title, focusQuestion(focus))}
+          ? words.value.named(
+              shortName(playerName(asked.player), others.map(playerName)),
+              focusQuestion(focus),
+            )
+          : words.value.named(t.title, focusQuestion(focus))}
       </p>
       {checks.length > 0 && (
         <div class="look-answers">

@@ -26,6 +26,9 @@ import { planningWords } from '../words/planning-words.ts';
 import { words } from '../words/words.ts';
 import './block.css';
 
+const BlockFocus = lazyPart(() =>
+  import('../quality/block-focus.tsx').then((file) => file.BlockFocus),
+);
 const StepSize = lazyPart(() => import('./step-size.tsx').then((file) => file.StepSize));
 
 /** Drills into the block, in order, with their rounds; lengths; blocks kept by name. */
@@ -74,6 +77,7 @@ export function BlockScreen() {
           )}
         </p>
       </section>
+      <BlockFocus plan={plan} onChange={put} />
       <SavedBlocks plan={plan} />
       {families.map((family) => (
         <section key={family} class="part">

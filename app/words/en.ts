@@ -276,7 +276,6 @@ export const en = {
   },
   looks: {
     title: 'Focus',
-    of: (name: string, question: string) => `${name}: ${question}`,
     is: { yes: 'Yes', no: 'No', unseen: 'Not seen' },
   },
   pads: { more: 'More than these', fewer: 'Back to the smaller numbers' },

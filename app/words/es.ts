@@ -7,6 +7,7 @@ import { inSpain, saidBy } from './in-spain.ts';
 import type { Language } from './languages.ts';
 import { localeOf } from './locale.ts';
 import { planning } from './planning.es.ts';
+import { quality } from './quality.es.ts';
 import type { Words } from './words.ts';
 
 /*
@@ -285,10 +286,10 @@ export const es: Words = {
     },
   },
   foci: {
-    recovery: '¿De vuelta a tiempo?',
-    stance: '¿Bajo y listo?',
+    recovery: '¿En su sitio a tiempo?',
+    stance: '¿Piernas flexionadas?',
     'split-step': '¿Salto previo antes del golpe?',
-    'set-up': '¿Preparado pronto?',
+    'set-up': '¿Preparación a tiempo?',
     height: '¿Bastante alto sobre la red?',
     depth: '¿Bastante profundo?',
     direction: '¿En la dirección correcta?',
@@ -297,7 +298,6 @@ export const es: Words = {
   },
   looks: {
     title: 'Foco',
-    of: (name, question) => `${name}: ${question}`,
     is: { yes: 'Sí', no: 'No', unseen: 'No visto' },
   },
   pads: { more: 'Más que estos', fewer: 'Volver a los números menores' },
@@ -393,7 +393,7 @@ export const es: Words = {
   help: 'Ayuda',
 };
 
-const anywhere: Language = { words: es, figures, planning, desk, card };
+const anywhere: Language = { words: es, figures, planning, desk, card, quality };
 
 export const language: Language =
   localeOf('es', globalThis.navigator?.languages ?? []) === 'es-ES'

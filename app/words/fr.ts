@@ -5,6 +5,7 @@ import { figures } from './figures.fr.ts';
 import { at, formats } from './format.ts';
 import type { Language } from './languages.ts';
 import { planning } from './planning.fr.ts';
+import { quality } from './quality.fr.ts';
 import type { Words } from './words.ts';
 
 /*
@@ -283,10 +284,10 @@ export const fr: Words = {
     },
   },
   foci: {
-    recovery: 'Replacé à temps ?',
-    stance: 'Fléchi et prêt ?',
+    recovery: 'En place à temps ?',
+    stance: 'Bas sur les appuis ?',
     'split-step': 'Allègement avant la frappe ?',
-    'set-up': 'Préparé tôt ?',
+    'set-up': 'Préparation faite tôt ?',
     height: 'Assez haut au-dessus du filet ?',
     depth: 'Assez long ?',
     direction: 'Dans la bonne direction ?',
@@ -295,7 +296,6 @@ export const fr: Words = {
   },
   looks: {
     title: 'Point clé',
-    of: (name, question) => `${name} : ${question}`,
     is: { yes: 'Oui', no: 'Non', unseen: 'Pas vu' },
   },
   pads: { more: 'Plus que cela', fewer: 'Retour aux petits nombres' },
@@ -393,4 +393,4 @@ export const fr: Words = {
   help: 'Aide',
 };
 
-export const language: Language = { words: fr, figures, planning, desk, card };
+export const language: Language = { words: fr, figures, planning, desk, card, quality };

@@ -3,6 +3,7 @@ import type { DeskWords } from './desk-words.ts';
 import { en } from './en.ts';
 import type { FigureWords } from './figure-words.ts';
 import type { PlanningWords } from './planning-words.ts';
+import type { QualityWords } from './quality-words.ts';
 import type { Words } from './words.ts';
 
 /** A language as a whole: what screens bring along in English comes with every other language. */
@@ -12,6 +13,7 @@ export interface Language {
   planning?: PlanningWords;
   desk?: DeskWords;
   card?: CardWords;
+  quality?: QualityWords;
 }
 
 export const english: Language = { words: en };

@@ -8,9 +8,17 @@ import { inSpain, saidBy } from '../../app/words/in-spain.ts';
 import { languages, type Spoken, spoken, spokenOf } from '../../app/words/languages.ts';
 import { localeOf } from '../../app/words/locale.ts';
 import { planning as planningEn } from '../../app/words/planning.en.ts';
+import { quality as qualityEn } from '../../app/words/quality.en.ts';
 import { type Roots, readIn, textsOf, unread } from './text-uses.ts';
 
-const english = { words: en, figures: figuresEn, planning: planningEn, desk: deskEn, card: cardEn };
+const english = {
+  words: en,
+  figures: figuresEn,
+  planning: planningEn,
+  desk: deskEn,
+  card: cardEn,
+  quality: qualityEn,
+};
 type Whole = typeof english;
 type Other = Exclude<Spoken, 'en'>;
 const others = Object.fromEntries(
@@ -68,6 +76,11 @@ const FORMATS = [
   'figures.shortDate',
   'planning.sheet.rounds',
   'planning.coverage.due.no',
+  'quality.care.noRound',
+  'quality.effort.notSaid',
+  'quality.volume.date',
+  'quality.volume.percent',
+  'quality.volume.round',
 ];
 
 /** Names that are the same everywhere. */
@@ -91,6 +104,7 @@ const SHARED: Record<Other, string[]> = {
   es: [
     'card.roles',
     'words.court.saidPairs',
+    'words.looks.is.no',
     'words.named',
     'desk.week.minutes',
     'figures.seconds',
@@ -215,6 +229,7 @@ describe('every text', () => {
     words: en,
     figureWords: figuresEn,
     planningWords: planningEn,
+    qualityWords: qualityEn,
     deskWords: deskEn,
     cardWords: cardEn,
   };
