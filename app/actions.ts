@@ -8,6 +8,7 @@ import {
 } from '../core/ledger/practice.ts';
 import { emptyPlan, type Plan, roundsToPlay, withNames } from '../core/round/block.ts';
 import { isOver, liveSeconds } from '../core/round/clock.ts';
+import type { Look } from '../core/round/look.ts';
 import type { Pair } from '../core/round/pair.ts';
 import { freeLetter, MOST_PLAYERS } from '../core/round/pairs.ts';
 import type { CountingWay } from '../core/round/tally.ts';
@@ -230,6 +231,14 @@ export function showing(round: OpenRound, pair: string, shots: number | undefine
 export function bestRun(round: OpenRound, pair: string, shots: number | undefined): void {
   if (shots === undefined) append({ kind: 'shots-unseen', ...of(round), pair, of: 'best' });
   else append({ kind: 'best-run', ...of(round), pair, shots });
+}
+
+/** Says what a look at a player showed; it can be said again while it is asked for. */
+export function answerLook(
+  round: OpenRound,
+  { player, second, focus, saw }: Omit<Look, 'by'>,
+): void {
+  append({ kind: 'look', ...of(round), player, focus, second, saw });
 }
 
 export function extend(round: OpenRound, seconds: number): void {

@@ -26,6 +26,12 @@ const Practice = lazyScreen(() =>
 const Review = lazyScreen(() =>
   import('./review/review-screen.tsx').then((file) => file.ReviewScreen),
 );
+const Quality = lazyScreen(() =>
+  import('./quality/quality-screen.tsx').then((file) => file.QualityScreen),
+);
+const Effort = lazyScreen(() =>
+  import('./quality/effort-screen.tsx').then((file) => file.EffortScreen),
+);
 const Tempo = lazyScreen(() => import('./tempo/tempo-screen.tsx').then((file) => file.TempoScreen));
 const Settings = lazyScreen(() =>
   import('./settings/settings-screen.tsx').then((file) => file.SettingsScreen),
@@ -88,6 +94,10 @@ export function App() {
       return <Practice id={which ?? ''} />;
     case 'review':
       return <Review player={which} />;
+    case 'quality':
+      return <Quality player={which} />;
+    case 'effort':
+      return <Effort />;
     case 'tempo':
       return <Tempo drill={which ?? ''} />;
     case 'coverage':

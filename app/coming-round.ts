@@ -21,6 +21,7 @@ import { evenRoles, timesFirst } from '../core/round/even-roles.ts';
 import type { Pair } from '../core/round/pair.ts';
 import { FEWEST_PLAYERS, MOST_PLAYERS, pairUp, rePair } from '../core/round/pairs.ts';
 import { roundsPlayed } from '../core/round/rounds-played.ts';
+import { MOST_CHECKS } from '../core/round/spot-checks.ts';
 import { currentPlan, lastRound, obstacle } from './actions.ts';
 import { append, library, squadSettings } from './ledger.ts';
 import { history, openPractice } from './practices.ts';
@@ -38,6 +39,8 @@ export interface Coming {
   called: string[];
   /** Whether the roles turn at half the clock. */
   turns: boolean;
+  /** What is looked at: the drill's own focus, else that of the block; nothing where left out. */
+  focus?: string;
   /** The coach's wishes that these pairs do not keep. */
   broken: Wish[];
   /** Who plays where and who waits; left out where the drill or the number of courts is not known. */
@@ -66,11 +69,17 @@ export const comingRound = computed<Coming | undefined>(() => {
     turns: set?.turns ?? (drill !== undefined && mayTurn(drill) && rolesDiffer(drill)),
     ...(step && { step, number: roundsOfBlock(played) + 1 }),
     ...(drill && { drill }),
+    ...(drill && focusAt(drill)),
     pairs,
     broken: proposed.broken,
     ...(courts && { courts }),
   };
 });
+
+const focusAt = ({ id }: Drill): { focus?: string } => {
+  const focus = library.value.focusOf.get(id) ?? currentPlan().focus;
+  return focus === undefined ? {} : { focus };
+};
 
 /** How many rounds of the block were played; one of a drill that is no longer in it is none. */
 const roundsOfBlock = (played: readonly StepPlayed[]): number =>
@@ -171,6 +180,12 @@ function courtsOf(practice: Practice, drill: Drill, pairs: readonly Pair[]): Com
   return round && { ...round, lanes };
 }
 
+/** Spot checks of a round: as many as the block wants, and as there can be beside the tapping. */
+function checksOf(isCalled: boolean): number {
+  const most = MOST_CHECKS[isCalled ? 'called' : 'tapped'];
+  return Math.min(currentPlan().checks ?? most, most);
+}
+
 /**
  * Sets the coming round of the block, or sets it again where its pairs, its drill or its length
  * were changed before its Start. Nothing happens where the block has no further round.
@@ -181,7 +196,7 @@ export function setRound(change: Partial<Pick<Coming, 'pairs' | 'called' | 'turn
   const practice = openPractice.value;
   const coming = comingRound.value;
   if (!practice || !coming?.drill || obstacle(practice)) return;
-  const { drill, step } = coming;
+  const { drill, step, focus } = coming;
   const { pairs: everyone, called, turns } = { ...coming, ...change };
   const courts = courtsOf(practice, drill, everyone);
   const set = waitingRound(practice);
@@ -195,6 +210,7 @@ export function setRound(change: Partial<Pick<Coming, 'pairs' | 'called' | 'turn
     ...(courts && courts.waiting.length > 0 && { waiting: courts.waiting }),
     ...(calling.length > 0 && { called: calling }),
     ...(turns && { turns }),
+    ...(focus !== undefined && { focus, checks: checksOf(calling.length === playing.length) }),
   };
   const stands = set && {
     ...(set.step !== undefined && { step: set.step }),
@@ -204,6 +220,7 @@ export function setRound(change: Partial<Pick<Coming, 'pairs' | 'called' | 'turn
     ...(set.waiting && { waiting: set.waiting }),
     ...(set.called.length > 0 && { called: set.called }),
     ...(set.turns && { turns: set.turns }),
+    ...(set.focus !== undefined && { focus: set.focus, checks: set.checks }),
   };
   if (JSON.stringify(said) === JSON.stringify(stands)) return;
   const ordinal = set?.slot ?? 1 + Math.max(-1, ...practice.rounds.map(({ slot }) => slot));

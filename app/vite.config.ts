@@ -15,9 +15,17 @@ export default defineConfig({
     outDir: here('../dist'),
     emptyOutDir: true,
     target: 'es2022',
-    modulePreload: { polyfill: false },
+    // A late screen asks for its own style beforehand, not for the scripts that its script asks for:
+    // their names would weigh a kilobyte in the first load.
+    modulePreload: {
+      polyfill: false,
+      resolveDependencies: (_, files) => files.filter((file) => file.endsWith('.css')),
+    },
     rolldownOptions: {
       output: {
+        // Seven letters tell versions of a file apart as well as eight, and every name is in the first load.
+        chunkFileNames: 'assets/[name]-[hash:7].js',
+        assetFileNames: 'assets/[name]-[hash:7][extname]',
         // All that the first screen needs in one file: it packs better than thirty small ones.
         codeSplitting: { groups: [{ name: 'first', test: /app\/main\.tsx$/ }] },
       },

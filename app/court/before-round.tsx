@@ -18,6 +18,7 @@ import { SteppedCourt } from '../parts/squad-court.tsx';
 import { openPractice } from '../practices.ts';
 import { go } from '../route.ts';
 import { drillName, textOf } from '../words/drill-text.ts';
+import { focusQuestion } from '../words/focus-question.ts';
 import { words } from '../words/words.ts';
 import { startRound } from './clock-deeds.ts';
 import { OtherScreens } from './other-screens.tsx';
@@ -29,6 +30,11 @@ import './before-round.css';
 const DrillRun = lazyPart(
   () => import('../parts/drill-run.tsx').then((file) => file.DrillRun),
   () => <dd>{words.value.notLoaded}</dd>,
+);
+
+/** What yes looks like in the focus of the round, and how the player is told. */
+const FocusLines = lazyPart(() =>
+  import('../quality/focus-lines.tsx').then((file) => file.FocusLines),
 );
 
 /** How the sets of the round are counted, pair by pair where wanted, and whether roles turn in it. */
@@ -140,13 +146,24 @@ export function BeforeRound({ round }: { round: OpenRound }) {
               </dd>
             </>
           )}
+          {coming?.focus !== undefined && (
+            <>
+              <dt>{words.value.looks.title}</dt>
+              <dd>
+                <b>{focusQuestion(coming.focus)}</b>
+              </dd>
+            </>
+          )}
           <dt>{t.counting}</dt>
           <dd>
             <b>{words.value.setCounts(round.terms.rule, round.terms.size)}</b>
           </dd>
         </dl>
       </div>
-      <dl class="before-facts">{drill && <DrillRun drill={drill} />}</dl>
+      <dl class="before-facts">
+        {coming?.focus !== undefined && <FocusLines focus={coming.focus} />}
+        {drill && <DrillRun drill={drill} />}
+      </dl>
       <DrillCautions shots={round.terms.shots} />
       {coming?.number === 1 && <BlockCautions />}
       <section class="part" aria-labelledby="round-pairs">

@@ -22,6 +22,7 @@ import { marksToDecide, settleAndGoOn } from './onward.ts';
 import { OtherScreens } from './other-screens.tsx';
 import { roundState } from './round-state.ts';
 import { countOn, shownTallies, sidesOf, takeBackOn } from './sides.ts';
+import { SpotCheck } from './spot-check.tsx';
 import { Tiles } from './tiles.tsx';
 import { turnLeft } from './turn.ts';
 import { useClock } from './use-clock.ts';
@@ -84,6 +85,7 @@ export function RunningRound({ round, clock }: { round: OpenRound; clock: Clock 
       </header>
       <Trouble />
       <RolesLine terms={round.terms} />
+      {!over && (calls || round.checks > 0) && <SpotCheck round={round} clock={clock} />}
       {over && calls ? (
         <CallIn round={round} />
       ) : (

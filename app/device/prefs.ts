@@ -8,14 +8,7 @@ import { spoken } from '../words/languages.ts';
 const Prefs = z.object({
   language: z.catch(z.enum(['phone', ...spoken]), 'phone'),
   theme: z.catch(z.enum(['phone', 'light', 'dark']), 'phone'),
-  sound: z.catch(
-    // An earlier version knew on and off only.
-    z.pipe(
-      z.transform((value) => (value === false ? 'off' : value)),
-      z.enum(['off', 'quiet', 'loud']),
-    ),
-    'loud',
-  ),
+  sound: z.catch(z.enum(['off', 'quiet', 'loud']), 'loud'),
   /** A quiet click at each count. */
   click: z.catch(z.boolean(), true),
   /** The names of the next pairs are said as their card comes. */
@@ -38,7 +31,10 @@ const KEY = 'rally-ledger';
 
 function stored(): unknown {
   try {
-    return JSON.parse(localStorage.getItem(KEY) ?? '{}');
+    // Of the sound an earlier version knew on and off only.
+    return JSON.parse(localStorage.getItem(KEY) ?? '{}', (name, value) =>
+      name === 'sound' && value === false ? 'off' : value,
+    );
   } catch {
     return {}; // Storage is refused or the text is damaged: the phone's own ways serve.
   }

@@ -17,6 +17,7 @@ import { Foot } from '../parts/foot.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { SteppedCourt, squadLanes } from '../parts/squad-court.tsx';
 import { lengthOf, whereabouts } from '../parts/whereabouts.ts';
+import { DrillFocus } from '../quality/drill-focus.tsx';
 import { go } from '../route.ts';
 import { cardWords } from '../words/card-words.ts';
 import { wholeTextOf } from '../words/drill-instructions.ts';
@@ -84,6 +85,7 @@ export function DrillCard({ drill, onChange }: { drill: Drill; onChange: () => v
         <Places drill={lanes[0] ?? drill} />
         <p class="small faint">{t.leftAndRight}</p>
       </section>
+      <DrillFocus drill={drill.id} />
       <section class="part">
         {isVersion && <p>{t.yours}</p>}
         <Button as="main" onClick={onChange}>

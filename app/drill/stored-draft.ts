@@ -57,7 +57,7 @@ async function write(): Promise<void> {
   writing = false;
 }
 
-const Role = z.union([z.literal(0), z.literal(1)]);
+const Role = z.literal([0, 1]);
 const Metres = z.object({ value: z.number(), text: z.exactOptional(z.string()) });
 const Spot = z.object({
   side: z.enum(['near', 'far']),

@@ -4,6 +4,7 @@ import { Button } from '../parts/button.tsx';
 import { CourtDrawing } from '../parts/court-drawing.tsx';
 import { Letter } from '../parts/letter.tsx';
 import { go } from '../route.ts';
+import { deskWords } from '../words/desk-words.ts';
 import { words } from '../words/words.ts';
 import '../court/tiles.css';
 import './help.css';
@@ -13,7 +14,7 @@ const EXAMPLE = starterDrills.find((drill) => drill.target && drill.markers.leng
 
 /** How to, short and offline; what is pictured is drawn by the parts it speaks of. */
 export function HelpScreen() {
-  const t = words.value.help;
+  const t = deskWords.value.help;
   const steps = [t.here, t.block, t.pairs, t.card, t.count, t.settle, t.after];
   return (
     <>

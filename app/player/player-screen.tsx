@@ -18,6 +18,7 @@ import { playerName } from '../parts/names.ts';
 import { Reading } from '../parts/reading.tsx';
 import { Trends } from '../parts/trends.tsx';
 import { history, openPractice } from '../practices.ts';
+import { OwnQuality } from '../quality/own-quality.tsx';
 import { href } from '../route.ts';
 import { figureWords } from '../words/figure-words.ts';
 import { kindName } from '../words/kind-name.ts';
@@ -61,7 +62,10 @@ export function PlayerScreen({ player }: { player: string }) {
         ) : history.value === undefined ? (
           <Reading />
         ) : day ? (
-          <OwnDay day={day.day} earlier={day.earlier} player={player} />
+          <>
+            <OwnDay day={day.day} earlier={day.earlier} player={player} />
+            <OwnQuality player={player} />
+          </>
         ) : (
           <p>{t.nothing}</p>
         )}

@@ -9,6 +9,7 @@ import { Messages } from '../parts/messages.tsx';
 import { playerName } from '../parts/names.ts';
 import { Notice } from '../parts/notice.tsx';
 import { practiceAt, takeOut } from '../practices.ts';
+import { EffortRows } from '../quality/effort-rows.tsx';
 import { go, href } from '../route.ts';
 import { deskWords } from '../words/desk-words.ts';
 import { drillName } from '../words/drill-text.ts';
@@ -50,6 +51,7 @@ function Whole({ practice }: { practice: Practice }) {
       {struck && <Notice>{t.struck}</Notice>}
       <There practice={practice} />
       <Rounds practice={practice} />
+      {!struck && <EffortRows practice={practice} />}
       <Button onClick={() => strikePractice(practice)}>{struck ? t.restore : t.strike}</Button>
     </>
   );

@@ -7,6 +7,7 @@ import { playerName } from '../parts/names.ts';
 import { Notice } from '../parts/notice.tsx';
 import { Reading } from '../parts/reading.tsx';
 import { history } from '../practices.ts';
+import { QualityLink } from '../quality/quality-link.tsx';
 import { go } from '../route.ts';
 import { figureWords } from '../words/figure-words.ts';
 import { PlayerReview } from './player-review.tsx';
@@ -27,6 +28,7 @@ export function ReviewScreen({ player }: { player?: string | undefined }) {
         </header>
         <Messages />
         <p class="small faint">{t.squadNote}</p>
+        <QualityLink player={player} />
         {waiting.value > 0 && <Notice>{figureWords.value.beingWorkedOut(waiting.value)}</Notice>}
         {history.value === undefined ? (
           <Reading />

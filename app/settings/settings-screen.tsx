@@ -63,7 +63,7 @@ function Ways() {
         <a href={href('handover')}>{handoverWords.value.open}</a>
       </li>
       <li>
-        <a href={href('help')}>{words.value.help.open}</a>
+        <a href={href('help')}>{words.value.help}</a>
       </li>
     </ul>
   );

@@ -96,7 +96,7 @@ function SheetDrill({
           {number}. {text.name}
         </h2>
         <p>
-          <b class="number">{t.rounds(step.rounds, words.value.block.seconds(seconds))}</b>,{' '}
+          <b class="number">{t.rounds(step.rounds, planningWords.value.block.seconds(seconds))}</b>,{' '}
           {t[step.partners]}, {t.perCourt(squadLanes(drill).length)}
         </p>
         {text.intention && <p class="sheet-intention">{text.intention}</p>}

@@ -22,14 +22,18 @@ import { Stepper } from '../parts/stepper.tsx';
 import { Waiting } from '../parts/waiting.tsx';
 import { go, href } from '../route.ts';
 import { textOf } from '../words/drill-text.ts';
+import { planningWords } from '../words/planning-words.ts';
 import { words } from '../words/words.ts';
 import './block.css';
 
+const BlockFocus = lazyPart(() =>
+  import('../quality/block-focus.tsx').then((file) => file.BlockFocus),
+);
 const StepSize = lazyPart(() => import('./step-size.tsx').then((file) => file.StepSize));
 
 /** Drills into the block, in order, with their rounds; lengths; blocks kept by name. */
 export function BlockScreen() {
-  const t = words.value.block;
+  const t = planningWords.value.block;
   const plan = currentPlan();
   const minutes = plannedMinutes(plan);
   return (
@@ -73,6 +77,7 @@ export function BlockScreen() {
           )}
         </p>
       </section>
+      <BlockFocus plan={plan} onChange={put} />
       <SavedBlocks plan={plan} />
       {families.map((family) => (
         <section key={family} class="part">
@@ -95,7 +100,7 @@ export function BlockScreen() {
 }
 
 function Steps({ plan }: { plan: Plan }) {
-  const t = words.value.block;
+  const t = planningWords.value.block;
   const change = (steps: Step[]) => put({ ...plan, steps });
   if (plan.steps.length === 0) return <p>{t.empty}</p>;
   return (
@@ -161,7 +166,7 @@ function Steps({ plan }: { plan: Plan }) {
 }
 
 function DrillRow({ drill, plan }: { drill: Drill; plan: Plan }) {
-  const t = words.value.block;
+  const t = planningWords.value.block;
   const text = textOf(drill);
   const rounds = plannedRounds({
     ...plan,
@@ -191,7 +196,7 @@ function DrillRow({ drill, plan }: { drill: Drill; plan: Plan }) {
 }
 
 function SavedBlocks({ plan }: { plan: Plan }) {
-  const t = words.value.block;
+  const t = planningWords.value.block;
   const [name, setName] = useState('');
   const [faulty, setFaulty] = useState(false);
   const blocks = [...library.value.blocks.values()];

@@ -65,7 +65,7 @@ function FirstSteps() {
       <DemoState />
       {brings ? <TakeIn /> : <Button onClick={() => setBrings(true)}>{t.takeIn}</Button>}
       <Button as="quiet" onClick={() => go('help')}>
-        {words.value.help.open}
+        {words.value.help}
       </Button>
     </section>
   );

@@ -10,6 +10,7 @@ import { Button } from '../parts/button.tsx';
 import { playerName } from '../parts/names.ts';
 import { deskWords } from '../words/desk-words.ts';
 import { drillName } from '../words/drill-text.ts';
+import { focusQuestion } from '../words/focus-question.ts';
 
 /**
  * Spreadsheets on Windows take a CSV without it for the old one-byte encoding and garble every
@@ -57,6 +58,7 @@ function tableOf(practices: Summary[]): string {
     tallyRows(practices, {
       player: (id) => (prefs.value.initials && short.get(id)) || playerName(id),
       drill: drillName,
+      focus: focusQuestion,
     }),
     decimalOfTable(),
   );

@@ -255,4 +255,29 @@ export const desk = {
     copied: 'Copied.',
     marked: "The table is marked: copy it with the phone's own menu.",
   },
+  help: {
+    title: 'Help',
+    steps: 'A practice in seven steps',
+    here: 'Tap everyone who is here. Who comes later or leaves earlier is one tap more, at any time.',
+    block:
+      'Choose the drills, or take the block that is proposed. The planned length is said at once.',
+    pairs:
+      'Look at the pairs. Two taps swap two players; an odd player makes a trio that takes turns.',
+    card: 'Read the card to the players: where each starts, the cue, what completes a set. Then Start.',
+    count:
+      'Tap a pair’s tile each time it completes a set: one whole unit of the drill, such as ten in a row, and no set of a match. Any finger, any number at once.',
+    settle: 'After the horn put counts right, and say how far each unfinished set had come.',
+    after:
+      'Hand the phone to a player to see own counts, and hold “For the coach” for two seconds to take it back; share the week as a table.',
+    tile: 'A tile',
+    tileMeans: 'The number is the sets so far. The corner with −1 takes the last one back.',
+    waits: 'The mark is shown and not on the disk yet.',
+    saved: 'Every mark of this tile is on the disk: it survives a crash or a restart.',
+    late: 'Tapped after the horn: it counts only once you say so.',
+    doubtful: 'Tapped sooner than a set can be struck: it counts unless you tap “Doesn’t count”.',
+    court: 'The card',
+    cardMeans:
+      'Discs 1 and 2 are where the two roles start, dashed rings where they recover, triangles flat markers, the hatched area the target.',
+    keys: 'Keys count as well: 1 to 9, or A to L, for the pairs; Shift takes back; space starts and pauses.',
+  },
 };

@@ -254,4 +254,32 @@ export const desk: DeskWords = {
     copied: 'Copiada.',
     marked: 'La tabla está seleccionada: copiarla con el menú del propio teléfono.',
   },
+  help: {
+    title: 'Ayuda',
+    steps: 'Un entrenamiento en siete pasos',
+    here: 'Tocar a todos los que están. Si alguien llega tarde o se va antes, basta otro toque, cuando sea.',
+    block:
+      'Elegir los ejercicios, o usar el bloque que se propone. La duración prevista se ve al momento.',
+    pairs:
+      'Mirar las parejas. Dos toques intercambian a dos jugadores; si sobra uno, se forma un trío que se turna.',
+    card: 'Leer la ficha a los jugadores: dónde empieza cada uno, la consigna, qué completa una serie. Y Empezar.',
+    count:
+      'Tocar la casilla de una pareja cada vez que completa una serie: una unidad entera del ejercicio, por ejemplo diez seguidas. Con cualquier dedo, y varios a la vez.',
+    settle:
+      'Tras la bocina, corregir el recuento y decir hasta dónde llegó cada serie sin terminar.',
+    after:
+      'Pasar el teléfono a un jugador para que vea sus recuentos y mantener pulsado «Para el entrenador» dos segundos para recuperarlo; compartir la semana como tabla.',
+    tile: 'Una casilla',
+    tileMeans: 'El número son las series hasta ahora. La esquina con −1 quita la última.',
+    waits: 'La anotación se ve, pero todavía no está guardada.',
+    saved:
+      'Todas las anotaciones de esta casilla están guardadas: aguantan un fallo o un reinicio del teléfono.',
+    late: 'Tocada después de la bocina: solo cuenta si se confirma.',
+    doubtful:
+      'Tocada antes de lo que se tarda en una serie: cuenta, salvo que se toque «No cuenta».',
+    court: 'La ficha',
+    cardMeans:
+      'Los discos 1 y 2 son donde empiezan los dos roles; los aros de trazos, adonde vuelven; los triángulos, conos planos; la zona rayada, el objetivo.',
+    keys: 'Las teclas también cuentan: de 1 a 9, o de A a L, para las parejas; Mayúsculas quita; la barra espaciadora empieza y hace pausa.',
+  },
 };

@@ -256,4 +256,31 @@ export const desk: DeskWords = {
     copied: 'Copié.',
     marked: 'Le tableau est sélectionné : le copier par le menu du téléphone.',
   },
+  help: {
+    title: 'Aide',
+    steps: 'Une séance en sept étapes',
+    here: 'Toucher le nom de chaque présent. Qui arrive plus tard ou part plus tôt : un toucher de plus, à tout moment.',
+    block: 'Choisir les exercices, ou prendre le bloc proposé. La durée prévue s’affiche aussitôt.',
+    pairs:
+      'Regarder les paires. Toucher deux noms les échange ; à nombre impair, un trio se relaie.',
+    card: 'Lire la fiche aux joueurs : d’où part chacun, la consigne, ce qui fait une série. Puis Lancer.',
+    count:
+      'Toucher la case d’une paire à chaque série complète : une unité entière de l’exercice, par exemple dix d’affilée. N’importe quel doigt, plusieurs à la fois.',
+    settle:
+      'Après le signal, vérifier le décompte et dire jusqu’où était allée chaque série inachevée.',
+    after:
+      'Passer le téléphone à un joueur pour qu’il voie ses résultats, puis tenir « Pour l’entraîneur » appuyé deux secondes pour le reprendre ; partager la semaine en tableau.',
+    tile: 'Une case',
+    tileMeans: 'Le nombre est celui des séries. Le coin −1 retire la dernière.',
+    waits: 'La marque est affichée, mais pas encore enregistrée.',
+    saved:
+      'Toutes les marques de la case sont enregistrées : elles survivent à une panne ou à un redémarrage.',
+    late: 'Touché après le signal : ne compte que si vous le dites.',
+    doubtful:
+      'Touché plus tôt qu’une série n’est possible : compte, sauf si vous touchez « Ne compte pas ».',
+    court: 'La fiche',
+    cardMeans:
+      'Les disques 1 et 2 montrent d’où partent les deux rôles, les anneaux en pointillés où ils se replacent, les triangles les plots, la zone hachurée la cible.',
+    keys: 'Le clavier compte aussi : 1 à 9, ou A à L, pour les paires ; Maj retire ; Espace lance et met en pause.',
+  },
 };

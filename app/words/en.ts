@@ -181,31 +181,6 @@ export const en = {
     serve:
       'Serves: only when the partner looks and is ready; nobody crosses in front of the server.',
   },
-  block: {
-    title: 'The block',
-    empty: 'Tap drills below to add them to the block.',
-    length: 'A round lasts',
-    changeover: 'Between rounds',
-    seconds: (seconds: number) => (seconds % 60 === 0 ? `${seconds / 60} min` : `${seconds} s`),
-    rounds: (drill: string) => `Rounds of ${drill}`,
-    earlier: (drill: string) => `Move ${drill} up`,
-    remove: (drill: string) => `Remove ${drill}`,
-    add: (drill: string) => `Add ${drill}`,
-    inBlock: (times: number) => count(times, 'round in', 'rounds in'),
-    partners: 'Partners',
-    keep: 'same',
-    turn: 'rotate',
-    partnersOf: (drill: string) => `Partners at ${drill}`,
-    keepAs: 'Save this block as',
-    keepIt: 'Save',
-    useIt: 'Use',
-    kept: 'Saved blocks',
-    use: (name: string) => `Use ${name}`,
-    drop: (name: string) => `Delete ${name}`,
-    nameNeeded: 'Give the block a name of up to 40 letters.',
-    ownDrills: 'Write a drill of your own',
-    planned: 'Planned',
-  },
   court: {
     drawn: (name: string) => `The court for ${name}; its places are told below.`,
     title: 'Court',
@@ -286,6 +261,22 @@ export const en = {
       refused:
         'This phone does not want to keep its screen on, perhaps to save power. Touch it now and then; the clock is right in any case.',
     },
+  },
+  /** What is looked at, as a question for yes or no; at most 40 letters, so that the court screen holds it. */
+  foci: {
+    recovery: 'Back in place in time?',
+    stance: 'Low and ready?',
+    'split-step': 'Split step before the shot?',
+    'set-up': 'Set up early?',
+    height: 'High enough over the net?',
+    depth: 'Deep enough?',
+    direction: 'In the right direction?',
+    speed: 'At the right speed?',
+    spin: 'With enough spin?',
+  },
+  looks: {
+    title: 'Focus',
+    is: { yes: 'Yes', no: 'No', unseen: 'Not seen' },
   },
   pads: { more: 'More than these', fewer: 'Back to the smaller numbers' },
   settle: {
@@ -374,30 +365,5 @@ export const en = {
     fullScreen: 'Full screen',
     leave: 'Leave',
   },
-  help: {
-    title: 'Help',
-    steps: 'A practice in seven steps',
-    here: 'Tap everyone who is here. Who comes later or leaves earlier is one tap more, at any time.',
-    block:
-      'Choose the drills, or take the block that is proposed. The planned length is said at once.',
-    pairs:
-      'Look at the pairs. Two taps swap two players; an odd player makes a trio that takes turns.',
-    card: 'Read the card to the players: where each starts, the cue, what completes a set. Then Start.',
-    count:
-      'Tap a pair’s tile each time it completes a set: one whole unit of the drill, such as ten in a row, and no set of a match. Any finger, any number at once.',
-    settle: 'After the horn put counts right, and say how far each unfinished set had come.',
-    after:
-      'Hand the phone to a player to see own counts, and hold “For the coach” for two seconds to take it back; share the week as a table.',
-    tile: 'A tile',
-    tileMeans: 'The number is the sets so far. The corner with −1 takes the last one back.',
-    waits: 'The mark is shown and not on the disk yet.',
-    saved: 'Every mark of this tile is on the disk: it survives a crash or a restart.',
-    late: 'Tapped after the horn: it counts only once you say so.',
-    doubtful: 'Tapped sooner than a set can be struck: it counts unless you tap “Doesn’t count”.',
-    court: 'The card',
-    cardMeans:
-      'Discs 1 and 2 are where the two roles start, dashed rings where they recover, triangles flat markers, the hatched area the target.',
-    keys: 'Keys count as well: 1 to 9, or A to L, for the pairs; Shift takes back; space starts and pauses.',
-    open: 'Help',
-  },
+  help: 'Help',
 };

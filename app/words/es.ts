@@ -8,6 +8,7 @@ import { inSpain, saidBy } from './in-spain.ts';
 import type { Language } from './languages.ts';
 import { localeOf } from './locale.ts';
 import { planning } from './planning.es.ts';
+import { quality } from './quality.es.ts';
 import type { Words } from './words.ts';
 
 /*
@@ -204,31 +205,6 @@ export const es: Words = {
     serve:
       'Saques: solo cuando el compañero mira y está listo; nadie cruza por delante de quien saca.',
   },
-  block: {
-    title: 'El bloque',
-    empty: 'Tocar los ejercicios de abajo para añadirlos al bloque.',
-    length: 'Una ronda dura',
-    changeover: 'Entre rondas',
-    seconds: (seconds) => (seconds % 60 === 0 ? `${seconds / 60} min` : `${seconds} s`),
-    rounds: (drill) => `Rondas de ${drill}`,
-    earlier: (drill) => `Subir ${drill}`,
-    remove: (drill) => `Quitar ${drill}`,
-    add: (drill) => `Añadir ${drill}`,
-    inBlock: (times) => count(times, 'ronda puesta', 'rondas puestas'),
-    partners: 'Parejas',
-    keep: 'fijas',
-    turn: 'rotan',
-    partnersOf: (drill) => `Parejas en ${drill}`,
-    keepAs: 'Guardar este bloque como',
-    keepIt: 'Guardar',
-    useIt: 'Usar',
-    kept: 'Bloques guardados',
-    use: (name) => `Usar ${name}`,
-    drop: (name) => `Eliminar ${name}`,
-    nameNeeded: 'El bloque necesita un nombre de hasta 40 letras.',
-    ownDrills: 'Escribir un ejercicio propio',
-    planned: 'Previsto',
-  },
   court: {
     drawn: (name) => `La cancha para ${name}; los lugares se dicen debajo.`,
     title: 'Cancha',
@@ -309,6 +285,21 @@ export const es: Words = {
       refused:
         'Este teléfono no quiere mantener encendida la pantalla, quizá para ahorrar batería. Tocarla de vez en cuando; el reloj va bien en cualquier caso.',
     },
+  },
+  foci: {
+    recovery: '¿En su sitio a tiempo?',
+    stance: '¿Piernas flexionadas?',
+    'split-step': '¿Salto previo antes del golpe?',
+    'set-up': '¿Preparación a tiempo?',
+    height: '¿Bastante alto sobre la red?',
+    depth: '¿Bastante profundo?',
+    direction: '¿En la dirección correcta?',
+    speed: '¿A la velocidad correcta?',
+    spin: '¿Con bastante efecto?',
+  },
+  looks: {
+    title: 'Foco',
+    is: { yes: 'Sí', no: 'No', unseen: 'No visto' },
   },
   pads: { more: 'Más que estos', fewer: 'Volver a los números menores' },
   settle: {
@@ -396,38 +387,10 @@ export const es: Words = {
     fullScreen: 'Pantalla completa',
     leave: 'Salir',
   },
-  help: {
-    title: 'Ayuda',
-    steps: 'Un entrenamiento en siete pasos',
-    here: 'Tocar a todos los que están. Si alguien llega tarde o se va antes, basta otro toque, cuando sea.',
-    block:
-      'Elegir los ejercicios, o usar el bloque que se propone. La duración prevista se ve al momento.',
-    pairs:
-      'Mirar las parejas. Dos toques intercambian a dos jugadores; si sobra uno, se forma un trío que se turna.',
-    card: 'Leer la ficha a los jugadores: dónde empieza cada uno, la consigna, qué completa una serie. Y Empezar.',
-    count:
-      'Tocar la casilla de una pareja cada vez que completa una serie: una unidad entera del ejercicio, por ejemplo diez seguidas. Con cualquier dedo, y varios a la vez.',
-    settle:
-      'Tras la bocina, corregir el recuento y decir hasta dónde llegó cada serie sin terminar.',
-    after:
-      'Pasar el teléfono a un jugador para que vea sus recuentos y mantener pulsado «Para el entrenador» dos segundos para recuperarlo; compartir la semana como tabla.',
-    tile: 'Una casilla',
-    tileMeans: 'El número son las series hasta ahora. La esquina con −1 quita la última.',
-    waits: 'La anotación se ve, pero todavía no está guardada.',
-    saved:
-      'Todas las anotaciones de esta casilla están guardadas: aguantan un fallo o un reinicio del teléfono.',
-    late: 'Tocada después de la bocina: solo cuenta si se confirma.',
-    doubtful:
-      'Tocada antes de lo que se tarda en una serie: cuenta, salvo que se toque «No cuenta».',
-    court: 'La ficha',
-    cardMeans:
-      'Los discos 1 y 2 son donde empiezan los dos roles; los aros de trazos, adonde vuelven; los triángulos, conos planos; la zona rayada, el objetivo.',
-    keys: 'Las teclas también cuentan: de 1 a 9, o de A a L, para las parejas; Mayúsculas quita; la barra espaciadora empieza y hace pausa.',
-    open: 'Ayuda',
-  },
+  help: 'Ayuda',
 };
 
-const anywhere: Language = { words: es, figures, planning, desk, card, handover };
+const anywhere: Language = { words: es, figures, planning, desk, card, handover, quality };
 
 export const language: Language =
   localeOf('es', globalThis.navigator?.languages ?? []) === 'es-ES'

@@ -6,6 +6,7 @@ import { at, formats } from './format.ts';
 import { handover } from './handover.fr.ts';
 import type { Language } from './languages.ts';
 import { planning } from './planning.fr.ts';
+import { quality } from './quality.fr.ts';
 import type { Words } from './words.ts';
 
 /*
@@ -200,31 +201,6 @@ export const fr: Words = {
     serve:
       'Services : seulement quand le partenaire regarde et se tient prêt ; personne ne passe devant qui sert.',
   },
-  block: {
-    title: 'Le bloc',
-    empty: 'Toucher les exercices plus bas pour les ajouter au bloc.',
-    length: 'Un passage dure',
-    changeover: 'Entre les passages',
-    seconds: (seconds) => (seconds % 60 === 0 ? `${seconds / 60}\u00a0min` : `${seconds}\u00a0s`),
-    rounds: (drill) => `Passages de ${drill}`,
-    earlier: (drill) => `Monter ${drill}`,
-    remove: (drill) => `Retirer ${drill}`,
-    add: (drill) => `Ajouter ${drill}`,
-    inBlock: (times) => count(times, 'passage prévu', 'passages prévus'),
-    partners: 'Partenaires',
-    keep: 'les mêmes',
-    turn: 'tournent',
-    partnersOf: (drill) => `Partenaires à ${drill}`,
-    keepAs: 'Enregistrer ce bloc sous le nom',
-    keepIt: 'Enregistrer',
-    useIt: 'Prendre',
-    kept: 'Blocs enregistrés',
-    use: (name) => `Prendre ${name}`,
-    drop: (name) => `Supprimer ${name}`,
-    nameNeeded: 'Donner au bloc un nom de 40 lettres au plus.',
-    ownDrills: 'Écrire un exercice à soi',
-    planned: 'Prévu',
-  },
   court: {
     drawn: (name) => `Le court pour ${name} ; ses emplacements sont dits plus bas.`,
     title: 'Court',
@@ -307,6 +283,21 @@ export const fr: Words = {
       refused:
         'Ce téléphone ne veut pas garder son écran allumé, peut-être pour économiser la batterie. Touchez-le de temps en temps ; le chrono reste juste de toute façon.',
     },
+  },
+  foci: {
+    recovery: 'En place à temps ?',
+    stance: 'Bas sur les appuis ?',
+    'split-step': 'Allègement avant la frappe ?',
+    'set-up': 'Préparation faite tôt ?',
+    height: 'Assez haut au-dessus du filet ?',
+    depth: 'Assez long ?',
+    direction: 'Dans la bonne direction ?',
+    speed: 'À la bonne vitesse ?',
+    spin: 'Avec assez d’effet ?',
+  },
+  looks: {
+    title: 'Point clé',
+    is: { yes: 'Oui', no: 'Non', unseen: 'Pas vu' },
   },
   pads: { more: 'Plus que cela', fewer: 'Retour aux petits nombres' },
   settle: {
@@ -396,34 +387,7 @@ export const fr: Words = {
     fullScreen: 'Plein écran',
     leave: 'Quitter',
   },
-  help: {
-    title: 'Aide',
-    steps: 'Une séance en sept étapes',
-    here: 'Toucher le nom de chaque présent. Qui arrive plus tard ou part plus tôt : un toucher de plus, à tout moment.',
-    block: 'Choisir les exercices, ou prendre le bloc proposé. La durée prévue s’affiche aussitôt.',
-    pairs:
-      'Regarder les paires. Toucher deux noms les échange ; à nombre impair, un trio se relaie.',
-    card: 'Lire la fiche aux joueurs : d’où part chacun, la consigne, ce qui fait une série. Puis Lancer.',
-    count:
-      'Toucher la case d’une paire à chaque série complète : une unité entière de l’exercice, par exemple dix d’affilée. N’importe quel doigt, plusieurs à la fois.',
-    settle:
-      'Après le signal, vérifier le décompte et dire jusqu’où était allée chaque série inachevée.',
-    after:
-      'Passer le téléphone à un joueur pour qu’il voie ses résultats, puis tenir « Pour l’entraîneur » appuyé deux secondes pour le reprendre ; partager la semaine en tableau.',
-    tile: 'Une case',
-    tileMeans: 'Le nombre est celui des séries. Le coin −1 retire la dernière.',
-    waits: 'La marque est affichée, mais pas encore enregistrée.',
-    saved:
-      'Toutes les marques de la case sont enregistrées : elles survivent à une panne ou à un redémarrage.',
-    late: 'Touché après le signal : ne compte que si vous le dites.',
-    doubtful:
-      'Touché plus tôt qu’une série n’est possible : compte, sauf si vous touchez « Ne compte pas ».',
-    court: 'La fiche',
-    cardMeans:
-      'Les disques 1 et 2 montrent d’où partent les deux rôles, les anneaux en pointillés où ils se replacent, les triangles les plots, la zone hachurée la cible.',
-    keys: 'Le clavier compte aussi : 1 à 9, ou A à L, pour les paires ; Maj retire ; Espace lance et met en pause.',
-    open: 'Aide',
-  },
+  help: 'Aide',
 };
 
-export const language: Language = { words: fr, figures, planning, desk, card, handover };
+export const language: Language = { words: fr, figures, planning, desk, card, handover, quality };

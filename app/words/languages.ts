@@ -4,6 +4,7 @@ import { en } from './en.ts';
 import type { FigureWords } from './figure-words.ts';
 import type { HandoverWords } from './handover-words.ts';
 import type { PlanningWords } from './planning-words.ts';
+import type { QualityWords } from './quality-words.ts';
 import type { Words } from './words.ts';
 
 /** A language as a whole: what screens bring along in English comes with every other language. */
@@ -14,6 +15,7 @@ export interface Language {
   desk?: DeskWords;
   card?: CardWords;
   handover?: HandoverWords;
+  quality?: QualityWords;
 }
 
 export const english: Language = { words: en };

@@ -37,7 +37,7 @@ export const LARGEST_SIZE = 50;
 
 export const roleNumbers = [0, 1] as const;
 export type RoleNumber = (typeof roleNumbers)[number];
-const RoleNumber = z.union([z.literal(0), z.literal(1)]);
+const RoleNumber = z.literal(roleNumbers);
 
 /** One shot of a drill's pattern. Without `from` it is struck where the role starts; without `to` it goes to the partner's start. */
 export const Shot = z.object({

@@ -1,6 +1,8 @@
 import type { Terms } from '../drill/drill.ts';
 import { sumEstimates } from '../figures/all-touches.ts';
 import { consistencyInterval } from '../figures/consistency.ts';
+import { heldIn } from '../figures/focus-held.ts';
+import { looksOf, type Seen } from '../figures/looks.ts';
 import { type Stint, tallyStints } from '../figures/stints.ts';
 import type { Summary } from '../ledger/summary.ts';
 import { isHeardOf } from '../round/tally.ts';
@@ -44,6 +46,14 @@ export const TALLY_COLUMNS = [
   'counted_by',
   /** The drill's own, which stays where its name is changed or the language is another. */
   'drill_id',
+  /** What was looked at in the round; empty where nothing was. */
+  'focus',
+  /** Looks at the player in it, and in how many of them the focus was held. */
+  'looks',
+  'held',
+  /** The same of everyone in the round. */
+  'round_looks',
+  'round_held',
 ] as const;
 export type TallyColumn = (typeof TALLY_COLUMNS)[number];
 
@@ -54,17 +64,25 @@ export type TallyColumn = (typeof TALLY_COLUMNS)[number];
  */
 export function tallyRows(
   summaries: readonly Summary[],
-  naming: { player(id: string): string; drill(terms: Terms): string },
+  naming: {
+    player(id: string): string;
+    drill(terms: Terms): string;
+    focus(id: string): string;
+  },
 ): CsvCell[][] {
   const rows: CsvCell[][] = [[...TALLY_COLUMNS]];
   const onDate = new Map<string, number>();
+  const seen = looksOf(summaries);
   for (const { practice: id, date, rounds } of summaries.toSorted((a, b) =>
     inOrder(a.date, b.date),
   )) {
     if (rounds.length === 0) continue;
     const practice = (onDate.get(date) ?? 0) + 1;
     onDate.set(date, practice);
-    for (const { ordinal, terms, seconds, unwatched, tallies } of rounds.toSorted(byOrdinal)) {
+    for (const { id: round, ordinal, terms, seconds, unwatched, focus, tallies } of rounds.toSorted(
+      byOrdinal,
+    )) {
+      const looks = seen.filter((look) => look.practice === id && look.round === round);
       for (const tally of tallies.toSorted((a, b) => inOrder(a.pair.letter, b.pair.letter))) {
         const { players } = tally.pair;
         const stints = tallyStints(
@@ -99,6 +117,7 @@ export function tallyRows(
             ...(heard && estimateCells(stint)),
             counted_by: heard ? (tally.origin ?? 'tapped') : 'not heard',
             drill_id: terms.drill,
+            ...(focus !== undefined && lookCells(naming.focus(focus), looks, player)),
           };
           rows.push(TALLY_COLUMNS.map((column) => row[column]));
         });
@@ -106,6 +125,15 @@ export function tallyRows(
     }
   }
   return rows;
+}
+
+function lookCells(focus: string, looks: readonly Seen[], player: string) {
+  const own = heldIn(looks.filter((look) => look.player === player));
+  const all = heldIn(looks);
+  return {
+    focus,
+    ...{ looks: own.looks, held: own.held, round_looks: all.looks, round_held: all.held },
+  };
 }
 
 function estimateCells(stint: Stint) {

@@ -1,9 +1,11 @@
 import * as z from 'zod/mini';
 import { isDate } from '../calendar.ts';
 import { Drill, LARGEST_SIZE, Terms } from '../drill/drill.ts';
+import { Focus } from '../drill/focus.ts';
 import { Id } from '../id.ts';
-import { Plan } from '../round/block.ts';
+import { Checks, Plan } from '../round/block.ts';
 import { LONGEST_SECONDS, SHORTEST_SECONDS } from '../round/clock.ts';
+import { sights } from '../round/look.ts';
 import { Letter, MOST_PAIRS, Pair } from '../round/pair.ts';
 import { countingWays } from '../round/tally.ts';
 import { ClearedFacts, PlayerFacts, PlayerName } from './squad.ts';
@@ -34,6 +36,10 @@ const Second = z.number().check(z.minimum(0), z.maximum(86_400));
 const Gap = z.number().check(z.positive(), z.maximum(120));
 /** No pair completes more sets in a round. */
 export const MOST_CALLED = 1000;
+/** The top of the scale of effort (category ratio 10). */
+export const HARDEST = 10;
+/** Nobody practises for longer in a day. */
+export const LONGEST_MINUTES = 600;
 /** Shots of one rally, as far as anyone counts at the side of a court. */
 const RunLength = z.number().check(z.int(), z.minimum(0), z.maximum(1000));
 
@@ -59,6 +65,11 @@ const standing = {
   'block-dropped': entry('block-dropped', { block: Id }),
   /** How the sets of a drill are counted from now on, until it is chosen otherwise on its card. */
   'drill-counted': entry('drill-counted', { drill: Id, way: z.enum(countingWays) }),
+  'focus-written': entry('focus-written', { focus: Focus }),
+  /** It is no longer there to be chosen; what was looked at stays. */
+  'focus-dropped': entry('focus-dropped', { focus: Id }),
+  /** What is looked at in the rounds of a drill from now on; nothing of its own where left out. */
+  'drill-focused': entry('drill-focused', { drill: Id, focus: z.optional(Id) }),
   /** What the coach wishes of two players, in either order; `none` takes an earlier wish back. */
   'wish-set': entry('wish-set', {
     a: Id,
@@ -116,6 +127,9 @@ const practised = {
     called: z.optional(z.array(Letter).check(z.maxLength(MOST_PAIRS))),
     /** Whether the roles turn at half the clock. */
     turns: z.optional(z.boolean()),
+    /** What is looked at, and how many spot checks ask for it. */
+    focus: z.optional(Id),
+    checks: z.optional(Checks),
   }),
   'clock-started': entry('clock-started', round),
   'clock-paused': entry('clock-paused', round),
@@ -197,6 +211,17 @@ const practised = {
     pair: Letter,
     of: z.enum(['showing', 'best']),
   }),
+  /**
+   * What one look at one player showed, asked for at that second; said again where the thumb slipped.
+   * A look that nobody answered is no entry.
+   */
+  look: entry('look', {
+    ...round,
+    player: Id,
+    focus: Id,
+    second: Second,
+    saw: z.enum(sights),
+  }),
   'round-settled': entry('round-settled', round),
   /** Settle was passed over for now; the round can be settled later the same day. */
   'round-skipped': entry('round-skipped', round),
@@ -210,6 +235,13 @@ const practised = {
     ...practice,
     player: Id,
     present: z.boolean(),
+  }),
+  /** How hard the practice was for a player, 0 to 10, and how long it was; each stays open where left out. */
+  'effort-told': entry('effort-told', {
+    ...practice,
+    player: Id,
+    effort: z.optional(z.number().check(z.minimum(0), z.maximum(HARDEST))),
+    minutes: z.optional(z.number().check(z.minimum(0), z.maximum(LONGEST_MINUTES))),
   }),
   'practice-closed': entry('practice-closed', practice),
   'practice-reopened': entry('practice-reopened', practice),

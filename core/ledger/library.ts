@@ -1,4 +1,5 @@
 import type { Drill } from '../drill/drill.ts';
+import type { Focus } from '../drill/focus.ts';
 import { starterDrills } from '../drill/starter-drills.ts';
 import type { Plan } from '../round/block.ts';
 import type { Entry } from './entry.ts';
@@ -20,6 +21,10 @@ export interface Library {
   off: Set<string>;
   /** Drills whose sets the pairs call at the horn; those of all others are tapped as they happen. */
   called: Set<string>;
+  /** The coach's own foci by their ids, also those that were dropped: older looks name them. */
+  foci: Map<string, Focus & { dropped?: true }>;
+  /** What is looked at in the rounds of a drill, where that was chosen. */
+  focusOf: Map<string, string>;
   /** Kept blocks, without the steps whose drill is gone. */
   blocks: Map<string, SavedBlock>;
 }
@@ -39,6 +44,8 @@ export function foldLibrary(entries: Iterable<Entry>): Library {
   const off = new Set<string>();
   const called = new Set<string>();
   const blocks = new Map<string, SavedBlock>();
+  const foci: Library['foci'] = new Map();
+  const focusOf: Library['focusOf'] = new Map();
   for (const entry of entries) {
     switch (entry.kind) {
       case 'drill-written':
@@ -58,6 +65,18 @@ export function foldLibrary(entries: Iterable<Entry>): Library {
         if (entry.way === 'called') called.add(entry.drill);
         else called.delete(entry.drill);
         break;
+      case 'focus-written':
+        foci.set(entry.focus.id, entry.focus);
+        break;
+      case 'focus-dropped': {
+        const focus = foci.get(entry.focus);
+        if (focus) foci.set(entry.focus, { ...focus, dropped: true });
+        break;
+      }
+      case 'drill-focused':
+        if (entry.focus === undefined) focusOf.delete(entry.drill);
+        else focusOf.set(entry.drill, entry.focus);
+        break;
       case 'block-kept':
         blocks.set(entry.block, { id: entry.block, name: entry.name, plan: entry.plan });
         break;
@@ -70,5 +89,5 @@ export function foldLibrary(entries: Iterable<Entry>): Library {
     const steps = block.plan.steps.filter((step) => drills.has(step.drill));
     blocks.set(id, { ...block, plan: { ...block.plan, steps } });
   }
-  return { drills, off, called, blocks };
+  return { drills, off, called, foci, focusOf, blocks };
 }

@@ -10,11 +10,13 @@ import {
   startClock,
 } from '../round/clock.ts';
 import { countPair, type Said } from '../round/count.ts';
+import type { Look } from '../round/look.ts';
 import type { Pair } from '../round/pair.ts';
 import type { Mark, Tally } from '../round/tally.ts';
 import type { Pace } from '../round/tempo.ts';
 import { countedOnce } from './counted-once.ts';
 import type { EntryOf, PracticeEntry } from './entry.ts';
+import { lookedAtOnce } from './looked-at-once.ts';
 import { phoneOf } from './stamp.ts';
 
 export interface Round {
@@ -33,6 +35,10 @@ export interface Round {
   waiting?: Pair[];
   /** Stretches of the clock, rising and apart, in which nobody watched. */
   unwatched?: Stretch[];
+  /** What is looked at in it; left out where nothing is. */
+  focus?: string;
+  /** Looks at its players, by whichever phone; left out where there are none. */
+  looks?: Look[];
 }
 
 /** Seconds of a round's live clock. */
@@ -58,6 +64,8 @@ export interface OpenRound extends Round {
   called: string[];
   /** Whether the roles are to turn at half the clock. */
   turns: boolean;
+  /** How many spot checks it asks for. */
+  checks: number;
   /** Whether it was said when they turned, or that they did not. */
   turnSaid: boolean;
   marks: Record<string, Mark[]>;
@@ -68,6 +76,12 @@ export interface OpenRound extends Round {
    * had other pairs: shown, and in no figure. Left out where there are none.
    */
   aside?: Tally[];
+}
+
+/** How hard a practice was for a player, 0 (rest) to 10, and how many minutes it took. */
+export interface Effort {
+  effort?: number;
+  minutes?: number;
 }
 
 export interface Practice {
@@ -85,6 +99,8 @@ export interface Practice {
   plan?: Plan;
   /** What was measured in it, by drill; left out where nothing was. */
   paces?: Record<string, Pace>;
+  /** How hard and how long it was, by player; left out where nobody said. */
+  efforts?: Record<string, Effort>;
   rounds: OpenRound[];
   closed: boolean;
   /** The coach struck it out: no figure knows of it. */
@@ -133,6 +149,8 @@ interface Draft {
   pairs: Map<string, string[][]>;
   showing: Map<string, number>;
   best: Map<string, number>;
+  /** The last thing that each phone said of each look. */
+  looks: Map<string, Look>;
   /** Who was here while its clock ran. */
   present: Set<string>;
 }
@@ -150,6 +168,7 @@ export function foldPractice(entries: Iterable<PracticeEntry>): Practice | undef
   const sets = new Map<string, EntryOf<'round-set'>>();
   let plan: Plan | undefined;
   let paces: Record<string, Pace> | undefined;
+  let efforts: Record<string, Effort> | undefined;
   let closed = false;
   let struck = false;
 
@@ -180,6 +199,15 @@ export function foldPractice(entries: Iterable<PracticeEntry>): Practice | undef
       case 'refeed-checked':
         paces = { ...paces, [entry.drill]: { ...paces?.[entry.drill], refeed: entry.seconds } };
         break;
+      case 'effort-told': {
+        const { player, effort, minutes } = entry;
+        const told = {
+          ...(effort !== undefined && { effort }),
+          ...(minutes !== undefined && { minutes }),
+        };
+        efforts = { ...efforts, [player]: told };
+        break;
+      }
       case 'practice-closed':
       case 'practice-reopened':
         closed = entry.kind === 'practice-closed';
@@ -204,11 +232,13 @@ export function foldPractice(entries: Iterable<PracticeEntry>): Practice | undef
   }
   if (!opened) return undefined;
   const { practice: id, date } = opened;
-  const finished = countedOnce(
-    [...rounds.values()]
-      .flatMap((drafts) => drafts.map((each, version) => ({ each, version })))
-      .sort((a, b) => (startOf(a.each) < startOf(b.each) ? -1 : 1))
-      .map(({ each, version }, ordinal) => finish(each, version, ordinal)),
+  const finished = lookedAtOnce(
+    countedOnce(
+      [...rounds.values()]
+        .flatMap((drafts) => drafts.map((each, version) => ({ each, version })))
+        .sort((a, b) => (startOf(a.each) < startOf(b.each) ? -1 : 1))
+        .map(({ each, version }, ordinal) => finish(each, version, ordinal)),
+    ),
   );
   const played = { id, date, opened: opened.id, closed, struck, here: [...here], rounds: finished };
   const present = new Set([...came, ...corrected.keys()]);
@@ -226,6 +256,7 @@ export function foldPractice(entries: Iterable<PracticeEntry>): Practice | undef
     attended: [...present].filter((player) => corrected.get(player) ?? ran.has(player)),
     ...(plan && { plan }),
     ...(paces && { paces }),
+    ...(efforts && { efforts }),
   };
 }
 
@@ -244,6 +275,7 @@ const draft = (set: EntryOf<'round-set'>): Draft => ({
   pairs: new Map(),
   showing: new Map(),
   best: new Map(),
+  looks: new Map(),
   present: new Set(),
 });
 
@@ -285,6 +317,7 @@ type RoundEntry = Exclude<
       | 'player-came'
       | 'player-left'
       | 'presence-corrected'
+      | 'effort-told'
       | 'block-planned'
       | 'tempo-checked'
       | 'refeed-checked'
@@ -364,6 +397,12 @@ function play(round: Draft, entry: RoundEntry, here: ReadonlySet<string>): void 
     case 'shots-unseen':
       round[entry.of].delete(entry.pair);
       break;
+    case 'look': {
+      const { id, player, focus, second, saw } = entry;
+      const by = phoneOf(id);
+      round.looks.set(`${by} ${player} ${second}`, { player, focus, second, saw, by });
+      break;
+    }
     case 'round-skipped':
       round.left = true;
       break;
@@ -438,6 +477,9 @@ function finish(round: Draft, version: number, ordinal: number): OpenRound {
     ...(unwatched.length > 0 && { unwatched }),
     called,
     turns: set.turns ?? false,
+    checks: set.checks ?? 0,
+    ...(set.focus !== undefined && { focus: set.focus }),
+    ...(round.looks.size > 0 && { looks: [...round.looks.values()] }),
     turnSaid: round.turned !== undefined,
     marks,
     phones,

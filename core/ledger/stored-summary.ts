@@ -1,6 +1,7 @@
 import { isDate } from '../calendar.ts';
 import { countingRules, families, strokes } from '../drill/drill.ts';
 import { isRecord } from '../is-record.ts';
+import { sights } from '../round/look.ts';
 import type { Summary } from './summary.ts';
 
 /**
@@ -18,6 +19,7 @@ export const isSummary = (record: unknown): record is Summary =>
   isLeftOutOr(record.struck, (is) => is === true) &&
   isListOf(record.attended, isText) &&
   isLeftOutOr(record.paces, isPaces) &&
+  isLeftOutOr(record.efforts, isEfforts) &&
   isListOf(record.rounds, isRound);
 
 const isRound = (round: unknown): boolean =>
@@ -29,10 +31,20 @@ const isRound = (round: unknown): boolean =>
   typeof round.settled === 'boolean' &&
   isLeftOutOr(round.jumped, Number.isFinite) &&
   isLeftOutOr(round.unwatched, (stretches) => isListOf(stretches, isStretch)) &&
+  isLeftOutOr(round.focus, isText) &&
+  isLeftOutOr(round.looks, (looks) => isListOf(looks, isLook)) &&
   isListOf(round.tallies, isTally);
 
 const isStretch = (stretch: unknown): boolean =>
   isRecord(stretch) && isSeconds(stretch.from) && isSeconds(stretch.to);
+
+const isLook = (look: unknown): boolean =>
+  isRecord(look) &&
+  isText(look.player) &&
+  isText(look.focus) &&
+  isSeconds(look.second) &&
+  isOneOf(sights, look.saw) &&
+  typeof look.by === 'string';
 
 const isTerms = (terms: unknown): boolean =>
   isRecord(terms) &&
@@ -97,6 +109,13 @@ const isPaces = (paces: unknown): boolean => isRecord(paces) && Object.values(pa
 
 const isPace = (pace: unknown): boolean =>
   isRecord(pace) && [pace.tempo, pace.refeed].every((gap) => isLeftOutOr(gap, isGap));
+
+const isEfforts = (efforts: unknown): boolean =>
+  isRecord(efforts) &&
+  Object.values(efforts).every(
+    (told) =>
+      isRecord(told) && [told.effort, told.minutes].every((each) => isLeftOutOr(each, isSeconds)),
+  );
 
 const isText = (value: unknown): value is string => typeof value === 'string' && value !== '';
 const isCount = (value: unknown): value is number => Number.isInteger(value) && Number(value) >= 0;

@@ -1,7 +1,14 @@
 import type { Terms } from '../drill/drill.ts';
+import type { Look } from '../round/look.ts';
 import type { Tally } from '../round/tally.ts';
 import type { Pace } from '../round/tempo.ts';
-import { type Practice, recordedIn, roundsThatCount, type Stretch } from './practice.ts';
+import {
+  type Effort,
+  type Practice,
+  recordedIn,
+  roundsThatCount,
+  type Stretch,
+} from './practice.ts';
 
 /** What is known of the share of a pair's shots that succeed. */
 export interface Consistency {
@@ -48,6 +55,10 @@ export interface PlayedRound {
   jumped?: number;
   /** Stretches of the clock in which nobody watched; left out where there are none. */
   unwatched?: Stretch[];
+  /** What was looked at; left out where nothing was. */
+  focus?: string;
+  /** Looks at its players that somebody answered; left out where there are none. */
+  looks?: Look[];
   tallies: PlayedTally[];
 }
 
@@ -68,7 +79,7 @@ export function secondsOf(
  * The version of what a summary says of its practice: one that an earlier version made is made anew
  * from the practice.
  */
-export const SUMMARY_VERSION = 2;
+export const SUMMARY_VERSION = 3;
 
 /**
  * What figures read of a practice: everything but the marks themselves. A closed practice is
@@ -87,12 +98,14 @@ export interface Summary {
   attended: string[];
   /** What was measured in it, by drill; left out where nothing was. */
   paces?: Record<string, Pace>;
+  /** How hard and how long it was, by player; left out where nobody said. */
+  efforts?: Record<string, Effort>;
   rounds: PlayedRound[];
 }
 
 /** The practice as figures read it at `now`; rounds that do not count are left out. */
 export function summarise(practice: Practice, now: number): Summary {
-  const { id, date, opened, attended, paces, struck } = practice;
+  const { id, date, opened, attended, paces, efforts, struck } = practice;
   return {
     version: SUMMARY_VERSION,
     practice: id,
@@ -101,8 +114,9 @@ export function summarise(practice: Practice, now: number): Summary {
     ...(struck && { struck }),
     attended: struck ? [] : attended,
     ...(paces && { paces }),
+    ...(efforts && !struck && { efforts }),
     rounds: roundsThatCount(practice).flatMap(
-      ({ id, ordinal, terms, clock, left, settled, jumped, unwatched, tallies }) =>
+      ({ id, ordinal, terms, clock, left, settled, jumped, unwatched, focus, looks, tallies }) =>
         clock && tallies.length > 0
           ? [
               {
@@ -113,6 +127,8 @@ export function summarise(practice: Practice, now: number): Summary {
                 settled,
                 ...(jumped !== undefined && { jumped }),
                 ...(unwatched && { unwatched }),
+                ...(focus !== undefined && { focus }),
+                ...(looks && { looks }),
                 tallies,
               },
             ]

@@ -2,6 +2,7 @@ import * as z from 'zod/mini';
 import { LARGEST_SIZE } from '../drill/drill.ts';
 import { Id } from '../id.ts';
 import { LONGEST_SECONDS, SHORTEST_SECONDS, USUAL_SECONDS } from './clock.ts';
+import { MOST_CHECKS } from './spot-checks.ts';
 
 /** One drill's place in a block. */
 export const Step = z.object({
@@ -21,6 +22,9 @@ export const Step = z.object({
 });
 export type Step = z.infer<typeof Step>;
 
+/** How many spot checks a round has. */
+export const Checks = z.number().check(z.int(), z.minimum(0), z.maximum(MOST_CHECKS.called));
+
 /** The timed drills inside a practice, in the order of play. */
 export const Plan = z.object({
   steps: z.array(Step).check(z.maxLength(30)),
@@ -28,6 +32,10 @@ export const Plan = z.object({
   seconds: z.number().check(z.int(), z.minimum(SHORTEST_SECONDS), z.maximum(LONGEST_SECONDS)),
   /** From one horn to the next start. */
   changeover: z.number().check(z.int(), z.minimum(0), z.maximum(300)),
+  /** What is looked at in its rounds; the focus of a drill comes before it. */
+  focus: z.optional(Id),
+  /** Spot checks a round, where they are fewer than there can be. */
+  checks: z.optional(Checks),
 });
 export type Plan = z.infer<typeof Plan>;
 

@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { TALLY_COLUMNS } from '../../core/exchange/tallies.ts';
 import type { Coach } from './phone/coach.ts';
 import { playing } from './phone/playing.ts';
 import { told } from './phone/told.ts';
 
 const { phone } = playing();
+const COUNTED_BY = TALLY_COLUMNS.indexOf('counted_by');
 
 /** Two pairs that count for themselves, in a round whose horn has gone. */
 async function afterTheHorn(): Promise<Coach> {
@@ -24,7 +26,7 @@ describe('a horn that nobody answered', () => {
     await coach.phone.sleepUntil('2026-03-18 18:00');
     const { sets, rows, rounds } = told(coach.page);
     expect({ sets, rounds }).toEqual({ sets: 0, rounds: { 'mini-rally': 1 } });
-    expect(rows.map((row) => row.at(-2))).toEqual(Array(4).fill('not heard'));
+    expect(rows.map((row) => row[COUNTED_BY])).toEqual(Array(4).fill('not heard'));
   });
 
   test('is answered the next day, from the page of its practice', async () => {
@@ -37,7 +39,7 @@ describe('a horn that nobody answered', () => {
     await coach.putAway();
     await coach.phone.worked(coach.page);
     expect(told(coach.page).sets).toBe(4);
-    expect(told(coach.page).rows.map((row) => row.at(-2))).toEqual([
+    expect(told(coach.page).rows.map((row) => row[COUNTED_BY])).toEqual([
       ...['not heard', 'not heard'],
       ...['called', 'called'],
     ]);

@@ -27,7 +27,8 @@ const earlier = JSON.parse(
 describe('a ledger of the version before', () => {
   /** The table as that version had it; its columns came first, and new ones went to the end. */
   function table({ app }: Coach) {
-    const naming = { player: (id: string) => id, drill: ({ drill }: { drill: string }) => drill };
+    const same = (id: string) => id;
+    const naming = { player: same, focus: same, drill: ({ drill }: { drill: string }) => drill };
     const [heading = [], ...rows] = tallyRows(app.estimates.estimated.value, naming);
     const columns = earlier.rows[0] as TallyColumn[];
     expect(heading.slice(0, columns.length)).toEqual(columns);

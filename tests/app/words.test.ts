@@ -9,6 +9,7 @@ import { inSpain, saidBy } from '../../app/words/in-spain.ts';
 import { languages, type Spoken, spoken, spokenOf } from '../../app/words/languages.ts';
 import { localeOf } from '../../app/words/locale.ts';
 import { planning as planningEn } from '../../app/words/planning.en.ts';
+import { quality as qualityEn } from '../../app/words/quality.en.ts';
 import { type Roots, readIn, textsOf, unread } from './text-uses.ts';
 
 const english = {
@@ -18,6 +19,7 @@ const english = {
   desk: deskEn,
   card: cardEn,
   handover: handoverEn,
+  quality: qualityEn,
 };
 type Whole = typeof english;
 type Other = Exclude<Spoken, 'en'>;
@@ -76,6 +78,11 @@ const FORMATS = [
   'figures.shortDate',
   'planning.sheet.rounds',
   'planning.coverage.due.no',
+  'quality.care.noRound',
+  'quality.effort.notSaid',
+  'quality.volume.date',
+  'quality.volume.percent',
+  'quality.volume.round',
 ];
 
 /** Names that are the same everywhere. */
@@ -99,10 +106,11 @@ const SHARED: Record<Other, string[]> = {
   es: [
     'card.roles',
     'words.court.saidPairs',
+    'words.looks.is.no',
     'words.named',
     'desk.week.minutes',
     'figures.seconds',
-    'words.block.seconds',
+    'planning.block.seconds',
     'words.minutes',
   ],
 };
@@ -223,6 +231,7 @@ describe('every text', () => {
     words: en,
     figureWords: figuresEn,
     planningWords: planningEn,
+    qualityWords: qualityEn,
     deskWords: deskEn,
     cardWords: cardEn,
     handoverWords: handoverEn,

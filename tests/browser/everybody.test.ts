@@ -109,7 +109,7 @@ for (const [place, { locale, t, planning }] of LANGUAGES.entries()) {
         await coach.button(t.today.allHere).tap();
         await coach.visit('block');
         for (const id of ['mini-rally', 'wide-past-the-markers'] as const) {
-          await coach.button(t.block.add(t.drills[id].name)).tap();
+          await coach.button(planning.block.add(t.drills[id].name)).tap();
         }
         await coach.visit('');
         await coach.button(t.today.toCourt).tap();

@@ -77,7 +77,7 @@ test.describe('a phone that writes decimals with a comma', () => {
       sets_per_minute: rate.replace(',', '.'),
       drill_id: starterDrills[0]?.id,
     });
-    expect(Object.keys(points[0] ?? {}).at(-1)).toBe('drill_id');
+    expect(Object.keys(points[0] ?? {}).at(-1)).toBe('round_held');
     expect(
       commas.map((row) => Object.values(row).map((cell) => cell.replace(/^(-?\d+),/, '$1.'))),
     ).toEqual(points.map((row) => Object.values(row)));

@@ -2,11 +2,13 @@ import { desk as deskEs } from '../../app/words/desk.es.ts';
 import { desk as deskFr } from '../../app/words/desk.fr.ts';
 import { es as wordsEs } from '../../app/words/es.ts';
 import { fr as wordsFr } from '../../app/words/fr.ts';
+import { planning as planningEs } from '../../app/words/planning.es.ts';
+import { planning as planningFr } from '../../app/words/planning.fr.ts';
 import { Coach } from './coach.ts';
 import { expect, type Page, test } from './test.ts';
 
-const es = { ...wordsEs, ...deskEs };
-const fr = { ...wordsFr, ...deskFr };
+const es = { ...wordsEs, ...deskEs, block: planningEs.block };
+const fr = { ...wordsFr, ...deskFr, block: planningFr.block };
 
 /*
  * The coach's own language: the phone's, or the one that is chosen. And no language has words that a

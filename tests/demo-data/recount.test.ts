@@ -38,7 +38,9 @@ const summaries = season({ seed: DEMO_SEED, lastDate: '2026-03-04' }).practices.
     };
   },
 );
-const csv = toCsv(tallyRows(summaries, { player: (id) => id, drill: ({ drill }) => drill }));
+const csv = toCsv(
+  tallyRows(summaries, { player: (id) => id, focus: (id) => id, drill: ({ drill }) => drill }),
+);
 const rows = papaparse.parse<Record<string, string>>(csv, {
   header: true,
   skipEmptyLines: true,

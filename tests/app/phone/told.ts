@@ -12,7 +12,11 @@ export function told({ app }: Page) {
   const { year, week } = isoWeek(clock.today());
   const days = weekDays(year, week);
   const inWeek = estimates.estimated.value.filter(({ date }) => days.includes(date));
-  const rows = tallyRows(inWeek, { player: (id) => id, drill: (terms) => terms.drill });
+  const rows = tallyRows(inWeek, {
+    player: (id) => id,
+    drill: (terms) => terms.drill,
+    focus: (id) => id,
+  });
   const sum = (sets: Iterable<{ sets: number }>) =>
     [...sets].reduce((all, one) => all + one.sets, 0);
   const covered = coverage(practices.summaries.value, clock.today());

@@ -10,6 +10,7 @@ import { lobTerms, practiceWith, roundWith, serveTerms, termsWith } from '../mad
 const naming = {
   player: (id: string) => id.toUpperCase(),
   drill: (terms: { drill: string }) => `The ${terms.drill}`,
+  focus: (id: string) => `${id}?`,
 };
 const table = (...summaries: Summary[]) => {
   const [, ...rows] = tallyRows(summaries, naming);
@@ -22,18 +23,45 @@ const table = (...summaries: Summary[]) => {
   );
 };
 
-/** The columns of the version before the drill's id came, in their order. */
+/** The columns of the version before looks came, in their order. */
 const EARLIER = [
   ...['date', 'practice', 'round', 'drill', 'family', 'counting_rule', 'set_size', 'player'],
   ...['partners', 'role', 'sets', 'touches_counted', 'live_seconds', 'sets_per_minute'],
   ...['late_marks', 'doubtful_marks', 'quality', 'touches_estimated', 'touches_low'],
   ...['touches_high', 'consistency', 'consistency_low', 'consistency_high'],
-  'counted_by',
+  ...['counted_by', 'drill_id'],
 ];
 
 describe('the table of tallies', () => {
-  test('keeps the place of every earlier column, and has the drill’s id after them', () => {
-    expect(TALLY_COLUMNS).toEqual([...EARLIER, 'drill_id']);
+  test('keeps the place of every earlier column, and has the looks after them', () => {
+    expect(TALLY_COLUMNS).toEqual([
+      ...EARLIER,
+      ...['focus', 'looks', 'held', 'round_looks', 'round_held'],
+    ]);
+  });
+
+  test('has each player’s looks, and the round’s, beside the sets of every round with a focus', () => {
+    const look = (player: string, second: number, saw: 'yes' | 'no' | 'unseen') => ({
+      ...{ player, second, saw, focus: 'stance', by: 'phone' },
+    });
+    const round = {
+      ...roundWith(0, termsWith(), [[['lin', 'otto'], 3]]),
+      focus: 'stance',
+      looks: [look('lin', 9, 'yes'), look('lin', 20, 'no'), look('otto', 30, 'unseen')],
+    };
+    const rows = table(
+      practiceWith('2026-03-02', [round, roundWith(1, termsWith(), [[['lin', 'otto'], 3]])]),
+    );
+    expect(
+      rows.map(({ focus, looks, held, round_looks, round_held }) => [
+        ...[focus, looks, held, round_looks, round_held],
+      ]),
+    ).toEqual([
+      ['stance?', 2, 1, 2, 1],
+      ['stance?', 0, 0, 2, 1],
+      [undefined, undefined, undefined, undefined, undefined],
+      [undefined, undefined, undefined, undefined, undefined],
+    ]);
   });
 
   test('of no practices is its header', () => {
@@ -219,6 +247,7 @@ describe('the table of tallies', () => {
             const rows = tallyRows([practiceWith('2026-03-02', [round])], {
               player: (id) => (id === 'a' ? one : two),
               drill: () => drill,
+              focus: (id) => id,
             });
             const { data, errors, meta } = Papa.parse<string[]>(toCsv(rows, decimal), {
               newline: '\r\n',

@@ -62,7 +62,11 @@ describe('a count that was not heard', () => {
   });
 
   test('leaves its cells of the table empty, which says why', () => {
-    const [header, ...rows] = tallyRows([practice()], { player: (id) => id, drill: () => 'rally' });
+    const [header, ...rows] = tallyRows([practice()], {
+      player: (id) => id,
+      drill: () => 'rally',
+      focus: (id) => id,
+    });
     const at = (column: string) => header!.indexOf(column);
     const cells = (row: unknown[]) =>
       ['player', 'sets', 'touches_counted', 'sets_per_minute', 'live_seconds', 'counted_by'].map(

@@ -39,6 +39,14 @@ const sayings: { [K in Kind]: Extract<Saying, { kind: K }> } = {
   },
   'drill-dropped': { kind: 'drill-dropped', drill: 'd1' },
   'drill-switched': { kind: 'drill-switched', drill: 'd1', on: false },
+  'focus-written': {
+    kind: 'focus-written',
+    focus: { id: 'f1', question: 'Racket up?', yes: 'Tip above the hand', told: '“Up!”' },
+  },
+  'focus-dropped': { kind: 'focus-dropped', focus: 'f1' },
+  'drill-focused': { kind: 'drill-focused', drill: 'd1', focus: 'f1' },
+  look: { kind: 'look', ...round, player: 'p1', focus: 'f1', second: 31.4, saw: 'no' },
+  'effort-told': { kind: 'effort-told', practice: PRACTICE, player: 'p1', effort: 6, minutes: 75 },
   'block-kept': { kind: 'block-kept', block: 'b1', name: 'Monday', plan: emptyPlan },
   'block-dropped': { kind: 'block-dropped', block: 'b1' },
   'wish-set': { kind: 'wish-set', a: 'p1', b: 'p2', wish: 'together' },
@@ -104,7 +112,10 @@ describe('an entry of this version', () => {
 
   test.each(everySaying)('of the kind $kind never does without a field it needs', (saying) => {
     const entry: Record<string, unknown> = made(saying);
-    const optional = new Set(['level', 'hand', 'player', 'name', 'courts', 'sets', 'second']);
+    const optional = new Set([
+      ...['level', 'hand', 'player', 'name', 'courts', 'sets', 'second'],
+      ...['focus', 'effort', 'minutes'],
+    ]);
     const must = Object.keys(entry).filter(
       (field) =>
         !(optional.has(field) && readEntry({ ...entry, [field]: undefined }).as === 'entry'),

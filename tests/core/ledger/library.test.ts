@@ -86,4 +86,23 @@ describe('the library', () => {
     });
     expect(fold(keep, { kind: 'block-dropped', block: 'b1' }).blocks.size).toBe(0);
   });
+
+  test('keeps a focus that was dropped, since older looks name it, and says that it was', () => {
+    const focus = { id: 'f1', question: 'Racket up?', yes: '', told: '' };
+    const written: Saying = { kind: 'focus-written', focus };
+    expect([...fold(written).foci.values()]).toEqual([focus]);
+    const dropped = fold(written, { kind: 'focus-dropped', focus: 'f1' });
+    expect([...dropped.foci.values()]).toEqual([{ ...focus, dropped: true }]);
+    expect([...fold({ kind: 'focus-dropped', focus: 'f1' }).foci]).toEqual([]);
+  });
+
+  test('gives a drill the focus that was chosen last, and none once that is taken back', () => {
+    const chosen = (focus?: string): Saying => ({
+      kind: 'drill-focused',
+      drill: 'own',
+      ...(focus !== undefined && { focus }),
+    });
+    expect(fold(chosen('stance'), chosen('depth')).focusOf.get('own')).toBe('depth');
+    expect(fold(chosen('stance'), chosen()).focusOf.has('own')).toBe(false);
+  });
 });

@@ -23,8 +23,13 @@ const summary: Summary = {
       estimate,
     ),
     roundWith(1, serveTerms, [[['a', 'b'], { a: 2, b: 1 }]]),
-    roundWith(2, lobTerms, [[['a', 'b'], 4]]),
+    {
+      ...roundWith(2, lobTerms, [[['a', 'b'], 4]]),
+      focus: 'stance',
+      looks: [{ player: 'a', focus: 'stance', second: 12.3, saw: 'yes', by: 'phone' }],
+    },
   ]),
+  efforts: { a: { effort: 6, minutes: 75 }, b: { minutes: 75 } },
   paces: { rally: { tempo: 1.4 }, lob: { refeed: 6 } },
 };
 
