@@ -1,16 +1,12 @@
 import { useId, useRef, useState } from 'preact/hooks';
 import { type DecimalSign, toCsv } from '../../core/exchange/csv.ts';
-import { initials } from '../../core/exchange/initials.ts';
 import { tallyRows } from '../../core/exchange/tallies.ts';
 import type { Summary } from '../../core/ledger/summary.ts';
 import { prefs, setPrefs } from '../device/prefs.ts';
 import { copyText, type Handed, shareFile } from '../device/share.ts';
-import { squad } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
-import { playerName } from '../parts/names.ts';
+import { namingOut } from '../parts/naming.ts';
 import { deskWords } from '../words/desk-words.ts';
-import { drillName } from '../words/drill-text.ts';
-import { focusQuestion } from '../words/focus-question.ts';
 
 /**
  * Spreadsheets on Windows take a CSV without it for the old one-byte encoding and garble every
@@ -52,17 +48,8 @@ export function HandOver({ practices, name }: { practices: Summary[]; name: stri
   );
 }
 
-function tableOf(practices: Summary[]): string {
-  const short = initials(new Map([...squad.value].map(([id, player]) => [id, player.name])));
-  return toCsv(
-    tallyRows(practices, {
-      player: (id) => (prefs.value.initials && short.get(id)) || playerName(id),
-      drill: drillName,
-      focus: focusQuestion,
-    }),
-    decimalOfTable(),
-  );
-}
+const tableOf = (practices: Summary[]): string =>
+  toCsv(tallyRows(practices, namingOut()), decimalOfTable());
 
 /** Whether the language in use, in the phone's country, writes decimals with a comma. */
 const writesCommas = () => deskWords.value.week.decimalSign === ',';

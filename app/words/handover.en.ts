@@ -2,17 +2,104 @@ import { formats } from './format.ts';
 
 /** English, for what passes between phones: these words come with those screens and not with the app. */
 
-const { count } = formats('en');
+const { number, count } = formats('en');
 
 export const handover = {
   title: 'Other phones',
   means:
-    'What one phone counted comes to another by file. There is no account, and nothing leaves this phone unless you share it.',
+    'What one phone counted comes to another by code or by file. There is no account, and nothing leaves this phone unless you share it.',
   open: 'Other phones, erasing',
+  back: 'Other phones',
   phone: {
     this: 'this phone',
     other: (name: string) => `phone ${name}`,
     earlier: 'a phone with an earlier version',
+  },
+  code: {
+    title: 'By code',
+    means: 'This practice as a code for the other phone’s camera: no network is needed.',
+    part: (part: number, parts: number) => `${number.format(part)} of ${number.format(parts)}`,
+  },
+  show: {
+    title: 'Show a code',
+    share: 'What is shown',
+    shares: {
+      whole: 'This practice: who is here, pairs, block, and every count',
+      own: 'Only what this phone wrote: the counts for whoever has the rest',
+    },
+    label: 'Code of this practice',
+    how: 'On the other phone: Settings, Other phones, Read a code. Hold both phones still until it says that all is there.',
+    holds: 'It holds the nicknames of the squad. What is counted from now on needs a new code.',
+    tooLong: 'This is too long for a code. Share it by file.',
+  },
+  read: {
+    title: 'Read a code',
+    starting: 'The camera is starting …',
+    how: 'Hold the camera so that the whole code of the other phone is seen.',
+    have: (have: number, total: number) =>
+      `${number.format(have)} of ${number.format(total)} parts seen. Hold still.`,
+    another: 'Read another code',
+    noCamera: {
+      none: 'This phone gives the app no camera. Let the practice be shared by file.',
+      refused:
+        'The camera was not allowed. Allow it for this app in the phone’s settings, or let the practice be shared by file.',
+    },
+    strange: {
+      foreign: 'This is no code of this app. Show the code of the other phone.',
+      version: 'A newer version of the app made this code. Update the app first.',
+      damaged: 'A part of the code was read wrongly. It is left out; go on holding the camera.',
+      endless: 'This code claims more parts than any practice has. It is left out.',
+    },
+    spoilt: {
+      damaged: 'What was read does not unpack. Nothing was imported; read the code again.',
+      large: 'What was read would grow beyond any practice. Nothing was imported.',
+    },
+    refused: (why: string) => `Nothing of that code was imported: ${why}`,
+  },
+  card: {
+    title: 'A player’s card',
+    give: 'Card to take home',
+    means:
+      'The player’s own figures of the last day, under the nickname. The link holds them itself: no server sees them. Whoever has it can read it.',
+    touches: 'touches',
+    code: 'Code of this card',
+    codeMeans: 'The camera of any phone opens it.',
+    link: 'Link of this card',
+    copy: 'Copy the link',
+    copied: 'Copied.',
+    picture: 'Share as a picture',
+    noPicture: 'This phone makes no picture. Copy the link, or print the card.',
+    print: 'Print',
+    onlyHere:
+      'This card stands in its link alone: keep the link, and it opens again, also without a network once the app is installed.',
+    damaged: 'This is no whole card. Copy the link again from its first letter to its last.',
+    newer: 'A newer version of the app made this card. Update the app first.',
+    toApp: 'To the app',
+  },
+  copy: {
+    due: 'More than a week of practice is in no backup. A lost phone would take it along.',
+    make: 'Make a backup',
+    passphrase: 'Passphrase, if wanted',
+    passphraseMeans:
+      'Only who knows it opens the backup, here or with any tool for age files. Write it down: nobody can find it again. Several words are better than one.',
+    sealed: 'This backup is shut. Its passphrase',
+    open: 'Open it',
+    shut: {
+      passphrase:
+        'This passphrase does not open it, or the beginning of the file was changed. Nothing was imported.',
+      damaged: 'The file was cut or changed: it does not open. Nothing was imported.',
+      slow: 'It was shut so hard that this phone would take minutes to open it. Open it on a computer with an age tool.',
+      key: 'A key opens this file, not a passphrase. Open it on a computer with an age tool.',
+    },
+  },
+  analyst: {
+    title: 'For analysts',
+    means:
+      'Tables with a description of every column (a Data Package), for programs that read many coaches’ files at once. Players are called as chosen in Settings: nicknames or initials.',
+    span: 'Which practices',
+    spans: { week: 'this week', month: 'this month', season: 'all there are' },
+    none: 'No practice was held then.',
+    handOver: 'Share the tables (ZIP)',
   },
   file: {
     title: 'By file',

@@ -3,17 +3,104 @@ import type { HandoverWords } from './handover-words.ts';
 
 /** Spanish, for what passes between phones. */
 
-const { count } = formats('es');
+const { number, count } = formats('es');
 
 export const handover: HandoverWords = {
   title: 'Otros teléfonos',
   means:
-    'Lo que contó un teléfono pasa a otro por archivo. No hay cuenta, y nada sale de este teléfono si nadie lo comparte.',
+    'Lo que contó un teléfono pasa a otro por código o por archivo. No hay cuenta, y nada sale de este teléfono si nadie lo comparte.',
   open: 'Otros teléfonos, borrar',
+  back: 'Otros teléfonos',
   phone: {
     this: 'este teléfono',
     other: (name) => `teléfono ${name}`,
     earlier: 'un teléfono con una versión anterior',
+  },
+  code: {
+    title: 'Por código',
+    means: 'Este entrenamiento en un código para la cámara del otro teléfono: sin red.',
+    part: (part, parts) => `${number.format(part)} de ${number.format(parts)}`,
+  },
+  show: {
+    title: 'Mostrar un código',
+    share: 'Qué se muestra',
+    shares: {
+      whole: 'Este entrenamiento: quién está, parejas, bloque y todos los recuentos',
+      own: 'Solo lo que escribió este teléfono: los recuentos, para quien tiene el resto',
+    },
+    label: 'Código de este entrenamiento',
+    how: 'En el otro teléfono: Ajustes, Otros teléfonos, Leer un código. Mantener quietos los dos teléfonos hasta que diga que está todo.',
+    holds: 'Contiene los apodos del grupo. Lo que se cuente desde ahora necesita un código nuevo.',
+    tooLong: 'Es demasiado largo para un código. Compartirlo por archivo.',
+  },
+  read: {
+    title: 'Leer un código',
+    starting: 'La cámara se está iniciando…',
+    how: 'Mantener la cámara de modo que se vea entero el código del otro teléfono.',
+    have: (have, total) =>
+      `${number.format(have)} partes vistas de ${number.format(total)}. No mover.`,
+    another: 'Leer otro código',
+    noCamera: {
+      none: 'Este teléfono no da ninguna cámara a la app. Pedir el entrenamiento por archivo.',
+      refused:
+        'No se permitió la cámara. Permitirla para esta app en los ajustes del teléfono, o pedir el entrenamiento por archivo.',
+    },
+    strange: {
+      foreign: 'Este no es un código de esta app. Mostrar el código del otro teléfono.',
+      version: 'Una versión más nueva de la app hizo este código. Actualizar primero la app.',
+      damaged: 'Una parte del código se leyó mal. Se deja aparte; seguir manteniendo la cámara.',
+      endless: 'Este código anuncia más partes que ningún entrenamiento. Se deja aparte.',
+    },
+    spoilt: {
+      damaged: 'Lo que se leyó no se desempaqueta. No se importó nada; leer el código otra vez.',
+      large: 'Lo que se leyó sería más grande que ningún entrenamiento. No se importó nada.',
+    },
+    refused: (why) => `No se importó nada de ese código: ${why}`,
+  },
+  card: {
+    title: 'La tarjeta de un jugador',
+    give: 'Tarjeta para llevar a casa',
+    means:
+      'Las cifras propias del jugador en su último día, con su apodo. El enlace las lleva dentro: ningún servidor las ve. Quien lo tenga puede leerla.',
+    touches: 'golpes',
+    code: 'Código de esta tarjeta',
+    codeMeans: 'La cámara de cualquier teléfono lo abre.',
+    link: 'Enlace de esta tarjeta',
+    copy: 'Copiar el enlace',
+    copied: 'Copiado.',
+    picture: 'Compartir como imagen',
+    noPicture: 'Este teléfono no hace imágenes. Copiar el enlace o imprimir la tarjeta.',
+    print: 'Imprimir',
+    onlyHere:
+      'Esta tarjeta está solo en su enlace: al guardarlo se abre otra vez, también sin red una vez instalada la app.',
+    damaged: 'Esta tarjeta no está entera. Copiar el enlace de la primera letra a la última.',
+    newer: 'Una versión más nueva de la app hizo esta tarjeta. Actualizar primero la app.',
+    toApp: 'A la app',
+  },
+  copy: {
+    due: 'Más de una semana de entrenamientos no está en ninguna copia. Con el teléfono perdido se iría.',
+    make: 'Hacer una copia de seguridad',
+    passphrase: 'Frase secreta, si se quiere',
+    passphraseMeans:
+      'Solo quien la sabe abre la copia, aquí o con cualquier herramienta para archivos age. Conviene anotarla: nadie puede recuperarla. Varias palabras son mejores que una.',
+    sealed: 'Esta copia está cerrada. Su frase secreta',
+    open: 'Abrirla',
+    shut: {
+      passphrase:
+        'Esta frase no la abre, o se cambió el principio del archivo. No se importó nada.',
+      damaged: 'El archivo se cortó o se cambió: no se abre. No se importó nada.',
+      slow: 'Está cerrada con tanta fuerza que este teléfono tardaría minutos en abrirla. Abrirla en un ordenador o computadora con una herramienta age.',
+      key: 'Este archivo lo abre una clave, no una frase. Abrirlo en un ordenador o computadora con una herramienta age.',
+    },
+  },
+  analyst: {
+    title: 'Para analistas',
+    means:
+      'Tablas con la descripción de cada columna (un Data Package), para programas que leen a la vez los archivos de muchos entrenadores. Los jugadores se llaman como se eligió en Ajustes: apodos o iniciales.',
+    span: 'Qué entrenamientos',
+    spans: { week: 'esta semana', month: 'este mes', season: 'todos los que hay' },
+    none: 'No hubo ningún entrenamiento entonces.',
+    handOver: 'Compartir las tablas (ZIP)',
   },
   file: {
     title: 'Por archivo',
@@ -31,7 +118,7 @@ export const handover: HandoverWords = {
   arriving: {
     title: 'Esto es lo que llega',
     looking: 'Mirando qué hay de nuevo…',
-    failed: 'El teléfono no dejó leer el registro. No se tomó nada; intentarlo otra vez.',
+    failed: 'El teléfono no dejó leer el registro. No se importó nada; intentarlo otra vez.',
     nothing: 'Todo lo que contiene ya estaba aquí.',
     entries: (entries) => count(entries, 'entrada nueva', 'entradas nuevas'),
     practices: (practices, rounds, marks) =>
@@ -45,10 +132,9 @@ export const handover: HandoverWords = {
     erase: (what) => `Borrar aquí también: ${what}`,
     take: 'Importarlo',
     leave: 'Dejarlo',
-    left: 'No se tomó nada.',
-    kept: (entries) =>
-      count(entries, 'entrada nueva fue tomada.', 'entradas nuevas fueron tomadas.'),
-    notKept: 'El teléfono no dejó guardarlo. No se tomó nada.',
+    left: 'No se importó nada.',
+    kept: (entries) => count(entries, 'entrada nueva importada.', 'entradas nuevas importadas.'),
+    notKept: 'El teléfono no dejó guardarlo. No se importó nada.',
   },
   players: {
     title: 'Un niño o dos',

@@ -3,23 +3,112 @@ import type { HandoverWords } from './handover-words.ts';
 
 /** French, for what passes between phones. */
 
-const { count } = formats('fr');
+const { number, count } = formats('fr');
 
 export const handover: HandoverWords = {
   title: 'Autres téléphones',
   means:
-    'Ce qu’un téléphone a compté passe à un autre par fichier. Il n’y a pas de compte, et rien ne quitte ce téléphone sans que vous le remettiez.',
+    'Ce qu’un téléphone a compté passe à un autre par code ou par fichier. Il n’y a pas de compte, et rien ne quitte ce téléphone sans que vous le partagiez.',
   open: 'Autres téléphones, effacer',
+  back: 'Autres téléphones',
   phone: {
     this: 'ce téléphone',
     other: (name) => `téléphone ${name}`,
     earlier: 'un téléphone avec une version antérieure',
   },
+  code: {
+    title: 'Par code',
+    means: 'Cette séance en code pour l’appareil photo de l’autre téléphone : sans réseau.',
+    part: (part, parts) => `${number.format(part)} sur ${number.format(parts)}`,
+  },
+  show: {
+    title: 'Montrer un code',
+    share: 'Ce qui est montré',
+    shares: {
+      whole: 'Cette séance : qui est là, paires, bloc, et tous les comptes',
+      own: 'Seulement ce que ce téléphone a écrit : les comptes, pour qui a le reste',
+    },
+    label: 'Code de cette séance',
+    how: 'Sur l’autre téléphone : Réglages, Autres téléphones, Lire un code. Tenir les deux téléphones immobiles jusqu’à ce que tout soit là.',
+    holds:
+      'Il contient les surnoms du groupe. Ce qui est compté à partir de maintenant demande un nouveau code.',
+    tooLong: 'C’est trop long pour un code. Partagez-le par fichier.',
+  },
+  read: {
+    title: 'Lire un code',
+    starting: 'L’appareil photo démarre…',
+    how: 'Tenir l’appareil photo de façon à voir tout le code de l’autre téléphone.',
+    have: (have, total) =>
+      `${number.format(have)} parties vues sur ${number.format(total)}. Ne pas bouger.`,
+    another: 'Lire un autre code',
+    noCamera: {
+      none: 'Ce téléphone ne donne pas d’appareil photo à l’appli. Faites partager la séance par fichier.',
+      refused:
+        'L’appareil photo n’a pas été autorisé. Autorisez-le pour cette appli dans les réglages du téléphone, ou faites partager la séance par fichier.',
+    },
+    strange: {
+      foreign: 'Ce n’est pas un code de cette appli. Montrez le code de l’autre téléphone.',
+      version: 'Une version plus récente de l’appli a fait ce code. Mettez d’abord l’appli à jour.',
+      damaged:
+        'Une partie du code a été mal lue. Elle est laissée de côté ; continuez à tenir l’appareil.',
+      endless: 'Ce code annonce plus de parties qu’aucune séance n’en a. Il est laissé de côté.',
+    },
+    spoilt: {
+      damaged: 'Ce qui a été lu ne se déplie pas. Rien n’a été importé ; relisez le code.',
+      large: 'Ce qui a été lu dépasserait toute séance. Rien n’a été importé.',
+    },
+    refused: (why) => `Rien de ce code n’a été importé : ${why}`,
+  },
+  card: {
+    title: 'La carte d’un joueur',
+    give: 'Carte à emporter',
+    means:
+      'Les chiffres du joueur pour sa dernière journée, sous son surnom. Le lien les contient lui-même : aucun serveur ne les voit. Qui l’a peut la lire.',
+    touches: 'frappes',
+    code: 'Code de cette carte',
+    codeMeans: 'L’appareil photo de n’importe quel téléphone l’ouvre.',
+    link: 'Lien de cette carte',
+    copy: 'Copier le lien',
+    copied: 'Copié.',
+    picture: 'Partager en image',
+    noPicture: 'Ce téléphone ne fait pas d’image. Copiez le lien, ou imprimez la carte.',
+    print: 'Imprimer',
+    onlyHere:
+      'Cette carte tient dans son seul lien : gardez-le, et elle s’ouvre de nouveau, même sans réseau une fois l’appli installée.',
+    damaged: 'Ce n’est pas une carte entière. Copiez le lien de la première à la dernière lettre.',
+    newer: 'Une version plus récente de l’appli a fait cette carte. Mettez d’abord l’appli à jour.',
+    toApp: 'Vers l’appli',
+  },
+  copy: {
+    due: 'Plus d’une semaine de séances n’est dans aucune sauvegarde. Un téléphone perdu l’emporterait.',
+    make: 'Faire une sauvegarde',
+    passphrase: 'Phrase secrète, si voulu',
+    passphraseMeans:
+      'Seul qui la connaît ouvre la sauvegarde, ici ou avec tout outil pour fichiers age. Notez-la : personne ne peut la retrouver. Plusieurs mots valent mieux qu’un.',
+    sealed: 'Cette sauvegarde est fermée. Sa phrase secrète',
+    open: 'L’ouvrir',
+    shut: {
+      passphrase:
+        'Cette phrase ne l’ouvre pas, ou le début du fichier a été changé. Rien n’a été importé.',
+      damaged: 'Le fichier a été coupé ou changé : il ne s’ouvre pas. Rien n’a été importé.',
+      slow: 'Elle est fermée si fort que ce téléphone mettrait des minutes à l’ouvrir. Ouvrez-la sur un ordinateur avec un outil age.',
+      key: 'Une clé ouvre ce fichier, pas une phrase. Ouvrez-le sur un ordinateur avec un outil age.',
+    },
+  },
+  analyst: {
+    title: 'Pour les analystes',
+    means:
+      'Des tableaux avec la description de chaque colonne (un Data Package), pour des programmes qui lisent les fichiers de plusieurs entraîneurs à la fois. Les joueurs y portent le nom choisi dans Réglages : surnoms ou initiales.',
+    span: 'Quelles séances',
+    spans: { week: 'cette semaine', month: 'ce mois', season: 'toutes' },
+    none: 'Aucune séance dans cette période.',
+    handOver: 'Partager les tableaux (ZIP)',
+  },
   file: {
     title: 'Par fichier',
     means:
       'Cette séance en fichier, pour un téléphone qui la continue ou qui réunit ce qu’il a compté.',
-    none: 'Aucune séance en cours à remettre.',
+    none: 'Aucune séance en cours à partager.',
   },
   counts: {
     two: 'Deux téléphones ont compté cette paire. Les comptes ne s’ajoutent pas ; dites lequel vaut.',
@@ -65,7 +154,7 @@ export const handover: HandoverWords = {
   erase: {
     title: 'Effacer',
     means:
-      'Ce qui est effacé ici disparaît pour de bon de ce téléphone, et ne revient pas avec un ancien fichier. Les copies remises le gardent : demandez à qui en a une de l’effacer aussi.',
+      'Ce qui est effacé ici disparaît pour de bon de ce téléphone, et ne revient pas avec un ancien fichier. Les copies partagées le gardent : demandez à qui en a une de l’effacer aussi.',
     player: 'Un joueur',
     playerMeans:
       'Nom, niveau, main et souhaits partent. Ce qui a été compté reste pour les partenaires, sans nom.',
@@ -76,7 +165,7 @@ export const handover: HandoverWords = {
     sure: (what) => `Effacer ${what} maintenant ? On ne peut pas revenir en arrière.`,
     done: (what) => `${what} : effacé de ce téléphone.`,
     doneMeans:
-      'Dans les fichiers, codes et cartes qui ont été remis, cela reste tant qu’ils ne sont pas supprimés.',
+      'Dans les fichiers, codes et cartes qui ont été partagés, cela reste tant qu’ils ne sont pas supprimés.',
     failed:
       'Le téléphone n’a pas encore laissé effacer. Ce n’est plus visible, et ce sera effacé à la prochaine ouverture.',
     everything: 'Tout',

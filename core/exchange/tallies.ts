@@ -57,19 +57,19 @@ export const TALLY_COLUMNS = [
 ] as const;
 export type TallyColumn = (typeof TALLY_COLUMNS)[number];
 
+/** What players, drills and foci are called in a table. */
+export interface Naming {
+  player(id: string): string;
+  drill(terms: Terms): string;
+  focus(id: string): string;
+}
+
 /**
  * The table of tallies, header first, then one row for each player of each round, by date, round,
  * pair and place in the pair. Practices of one date stay in the order given; one without a round
  * has no number.
  */
-export function tallyRows(
-  summaries: readonly Summary[],
-  naming: {
-    player(id: string): string;
-    drill(terms: Terms): string;
-    focus(id: string): string;
-  },
-): CsvCell[][] {
+export function tallyRows(summaries: readonly Summary[], naming: Naming): CsvCell[][] {
   const rows: CsvCell[][] = [[...TALLY_COLUMNS]];
   const onDate = new Map<string, number>();
   const seen = looksOf(summaries);
