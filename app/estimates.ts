@@ -1,7 +1,6 @@
 import { computed, effect, signal, untracked } from '@preact/signals';
 import { estimateOf, isCurrent } from '../core/figures/estimate.ts';
 import { pacesBy } from '../core/figures/paces.ts';
-import { pairStints } from '../core/figures/stints.ts';
 import {
   type Estimate,
   type PlayedRound,
@@ -91,9 +90,6 @@ export function startEstimating(): void {
 /** What had been measured of a drill by now. */
 export const paceNow = (drill: string): Pace | undefined =>
   [...paces.value.values()].at(-1)?.[drill];
-
-/** The stints of all pairs, oldest first. */
-export const allPairs = computed(() => pairStints(estimated.value));
 
 /** Works out one pair's estimate of a round that is not settled yet, for what settle has to say of it. */
 export async function estimateNow(roundId: string, letter: string): Promise<void> {

@@ -5,7 +5,8 @@ import { stepsPlayed } from '../../core/ledger/practice.ts';
 import { comesAgain, withSize } from '../../core/round/block.ts';
 import type { Tally } from '../../core/round/tally.ts';
 import { currentPlan, plan } from '../actions.ts';
-import { allPairs, estimateNow, paceNow } from '../estimates.ts';
+import { estimateNow, paceNow } from '../estimates.ts';
+import { levels } from '../levels.ts';
 import { Button } from '../parts/button.tsx';
 import { Explained } from '../parts/explained.tsx';
 import { namesOf } from '../parts/names.ts';
@@ -26,7 +27,7 @@ export function SizeOff({ round, tally }: { round: OpenRound; tally: Tally }) {
   }, [off, made]);
   if (!off || ready !== made) return null;
   const advice = sizeAdvice(
-    allPairs.value,
+    levels.value,
     terms,
     players,
     currentPlan().seconds,

@@ -7,6 +7,7 @@ import { Trends } from '../parts/trends.tsx';
 import { figureWords } from '../words/figure-words.ts';
 import { ChangePart } from './change-part.tsx';
 import { DrillPart } from './drill-part.tsx';
+import { OwnLevelPart } from './own-level-part.tsx';
 import { Span, weeksLookedAt } from './span.tsx';
 import { WorkPart } from './work-part.tsx';
 
@@ -24,6 +25,7 @@ export function PlayerReview({ summaries, player }: { summaries: Summary[]; play
   );
   return (
     <>
+      <OwnLevelPart player={player} />
       <Span now={chosen.now} />
       <ChangePart changes={changes} weeks={weeks} />
       <Trends player={player} note={t.trendsNote} />

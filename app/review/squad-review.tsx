@@ -11,11 +11,11 @@ import { figureWords } from '../words/figure-words.ts';
 import { kindName } from '../words/kind-name.ts';
 import { words } from '../words/words.ts';
 import { DrillPart } from './drill-part.tsx';
-import { PartnerPart } from './partner-part.tsx';
+import { LevelPart } from './level-part.tsx';
 import { Span, weeksLookedAt } from './span.tsx';
 import { WorkPart } from './work-part.tsx';
 
-/** The squad: each player's trends in a word, what pairs do, and player told from partner. */
+/** The squad: each player's trends in a word, what pairs do, and everyone's level. */
 export function SquadReview({ summaries }: { summaries: Summary[] }) {
   const t = figureWords.value.review;
   const { now } = lastWeeks(summaries, weeksLookedAt.value);
@@ -25,7 +25,7 @@ export function SquadReview({ summaries }: { summaries: Summary[] }) {
       <Players summaries={summaries} />
       <Span now={now} />
       <WorkPart stints={stints} note={t.byKindNote} />
-      <PartnerPart summaries={summaries} />
+      <LevelPart />
       <DrillPart stints={stints} />
     </>
   );

@@ -3,7 +3,8 @@ import type { Drill } from '../../core/drill/drill.ts';
 import { type SizeAdvice, sizeAdvice } from '../../core/figures/advice.ts';
 import type { Step } from '../../core/round/block.ts';
 import { comingRound } from '../coming-round.ts';
-import { allPairs, paceNow } from '../estimates.ts';
+import { paceNow } from '../estimates.ts';
+import { levels } from '../levels.ts';
 import { Button } from '../parts/button.tsx';
 import { Explained } from '../parts/explained.tsx';
 import { namesOf } from '../parts/names.ts';
@@ -30,11 +31,11 @@ export function StepSize({
   const t = figureWords.value.size;
   if (!takesAdvice(drill.rule)) return null;
   const size = step.size ?? drill.size;
-  const terms = { drill: drill.id, rule: drill.rule };
+  const terms = { family: drill.family, drill: drill.id, rule: drill.rule };
   const advised = (comingRound.value?.pairs ?? []).map(({ letter, players }) => ({
     letter,
     names: namesOf(players),
-    advice: sizeAdvice(allPairs.value, terms, players, seconds, paceNow(drill.id)),
+    advice: sizeAdvice(levels.value, terms, players, seconds, paceNow(drill.id)),
   }));
   return (
     <div class="step-size">

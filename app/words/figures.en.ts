@@ -96,23 +96,22 @@ export const figures = {
     },
     noChange: 'Nothing to compare: one of the two spans has no round, or no set, of the same work.',
     trendsNote: 'All practices, each a dot. The word says what the dots allow to say.',
-    partners: 'Player told from partner',
-    partnersNote:
-      'A count belongs to two. This is what each brings along, over the last eight weeks: sets a minute with an average partner. Look at the whole range first; where two ranges overlap, no difference is shown. It is for choosing pairs, and no judgement of anyone.',
-    partnerRate: (low: string, high: string) => `${low} to ${high} sets a minute`,
-    partnerMiddle: (rate: string) => `likeliest ${rate}`,
-    noDifference: (rate: string) =>
-      `No difference between players can be told yet. With any partner about ${rate} sets a minute.`,
-    noRecords: 'No set was made in these eight weeks from which it could be told.',
-    neverParted: (player: string, partner: string) =>
-      `${player} has played with ${partner} only: nobody can tell whose the sets are.`,
+    levels: 'Level, with an average partner',
+    levelsNote:
+      'A count belongs to two. This is what each makes of a ball now, with an average partner at an average drill. Look at the whole range first. It is for choosing pairs and work, and no judgement of anyone.',
+    noLevel: 'No round of the last twelve weeks tells of it.',
+    above: (names: string) => `surely more than ${names}`,
+    below: (names: string) => `surely less than ${names}`,
+    alone: (player: string) => `Only ${player} was seen at it: there is nobody to compare with.`,
     neverPartedBoth: (one: string, other: string) =>
       `${one} and ${other} have never been parted: nobody can tell whose the sets are.`,
     groups: (groups: string[]) =>
       `These have never met, so they cannot be compared: ${groups.join(' / ')}.`,
     classes: (classes: string[]) =>
       `These can be compared among themselves only: ${classes.join(' / ')}.`,
-    onTargetOwn: 'Balls on target are left out: they are each player’s own already.',
+    overall: 'Over all kinds of work',
+    roseWith: (chance: number) =>
+      `better than eight weeks ago with a chance of ${percent.format(chance)}`,
     squadNote: 'For the coach. Do not show it to players.',
   },
 
@@ -256,12 +255,19 @@ export const figures = {
       from: 'It is made from the player’s sets and live clock in both spans.',
       how: 'The ratio of the two rates with its exact interval (Clopper and Pearson), a minute counting by what the whole squad makes of it at the same drill and size, so that an easier block is no progress.',
     },
-    partner: {
-      title: 'With an average partner',
+    level: {
+      title: 'Level',
       means:
-        'How many sets a minute this player would make with an average partner, as a range that holds it 19 times in 20 or somewhat less often while practices are few.',
-      from: 'It is made from the sets and minutes of every pair of the last eight weeks at this kind of work.',
-      how: 'A pair’s sets are taken as the drill’s rate times what each of the two brings along (Poisson regression), drawn towards the squad’s mean by as much as few rounds ask for.',
+        'Of a hundred balls, how many come back with this player and an average partner of the squad at an average drill, on the day of the last practice, with a range that holds it four times in five; on target the player’s own.',
+      from: 'It is made from every round of the last twelve weeks, of everybody and all kinds of work at once.',
+      how: 'One regression takes each round as what the kind, the drill and the players bring along, each player on a straight line through the weeks (penalised logistic regression); few rounds are drawn towards the squad’s mean, and a wrong usual clock moves all levels alike.',
+    },
+    overall: {
+      title: 'The word over all kinds',
+      means:
+        'Whether the player got better over eight weeks at all kinds of work together: rising and falling are said where the chance is nine in ten.',
+      from: 'It is made from every round of the last twelve weeks, with whom and at what drill taken into account.',
+      how: 'The same regression as the level gives the slope of the player’s line and how sure it is; where nothing changes, it still says rising or falling of about one player in nine.',
     },
     size: {
       title: 'Set size',

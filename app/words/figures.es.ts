@@ -92,22 +92,21 @@ export const figures: FigureWords = {
       'Nada que comparar: uno de los dos periodos no tiene ninguna ronda, o ninguna serie, del mismo trabajo.',
     trendsNote:
       'Todos los entrenamientos, cada uno un punto. La palabra dice lo que los puntos permiten decir.',
-    partners: 'Lo que aporta cada jugador',
-    partnersNote:
-      'Un recuento es de dos. Esto es lo que aporta cada uno en las últimas ocho semanas: series por minuto con un compañero medio. Primero hay que mirar el intervalo entero; donde dos intervalos se solapan, no se ve ninguna diferencia. Sirve para elegir parejas, y no juzga a nadie.',
-    partnerRate: (low, high) => `de ${low} a ${high} series por minuto`,
-    partnerMiddle: (rate) => `lo más probable, ${rate}`,
-    noDifference: (rate) =>
-      `Todavía no se puede ver ninguna diferencia entre jugadores. Con cualquier compañero, unas ${rate} series por minuto.`,
-    noRecords: 'En estas ocho semanas no se hizo ninguna serie de la que se pueda deducir.',
-    neverParted: (player, partner) =>
-      `${player} jugó solo con ${partner}: no se puede saber de quién son las series.`,
+    levels: 'Nivel, con un compañero medio',
+    levelsNote:
+      'Una cuenta es de dos. Esto es lo que cada uno hace con una bola ahora, con un compañero medio en un ejercicio medio. Mira primero el margen entero. Sirve para elegir parejas y trabajo, y no es un juicio sobre nadie.',
+    noLevel: 'Ninguna ronda de las últimas doce semanas lo dice.',
+    above: (names) => `seguro que más que ${names}`,
+    below: (names) => `seguro que menos que ${names}`,
+    alone: (player) => `Solo se vio a ${player}: no hay con quién comparar.`,
     neverPartedBoth: (one, other) =>
       `${one} y ${other} nunca se separaron: no se puede saber de quién son las series.`,
     groups: (groups) =>
       `Estos nunca coincidieron, así que no se pueden comparar: ${groups.join(' / ')}.`,
     classes: (classes) => `Estos solo se pueden comparar entre sí: ${classes.join(' / ')}.`,
-    onTargetOwn: 'Las bolas en el objetivo no entran: ya son de cada jugador.',
+    overall: 'Todos los tipos de trabajo juntos',
+    roseWith: (chance) =>
+      `mejor que hace ocho semanas con una probabilidad de ${percent.format(chance)}`,
     squadNote: 'Para el entrenador. No enseñar a los jugadores.',
   },
 
@@ -251,12 +250,19 @@ export const figures: FigureWords = {
       from: 'Sale de las series y el tiempo en juego del jugador en los dos periodos.',
       how: 'La razón de los dos ritmos con su intervalo exacto (Clopper y Pearson); un minuto cuenta según lo que hace en él todo el grupo con el mismo ejercicio y tamaño, para que un bloque más fácil no parezca un progreso.',
     },
-    partner: {
-      title: 'Con un compañero medio',
+    level: {
+      title: 'Nivel',
       means:
-        'Cuántas series por minuto haría este jugador con un compañero medio, como intervalo que lo contiene 19 de cada 20 veces, o algo menos mientras haya pocos entrenamientos.',
-      from: 'Sale de las series y los minutos de todas las parejas de las últimas ocho semanas en este tipo de trabajo.',
-      how: 'Las series de una pareja se toman como el ritmo del ejercicio por lo que aporta cada uno de los dos (regresión de Poisson), acercado a la media del grupo tanto como piden las pocas rondas.',
+        'De cien bolas, cuántas vuelven con este jugador y un compañero medio del grupo en un ejercicio medio, el día del último entrenamiento, con un margen que acierta cuatro de cada cinco veces; al objetivo, las suyas.',
+      from: 'Sale de todas las rondas de las últimas doce semanas, de todos y de todos los tipos de trabajo a la vez.',
+      how: 'Una regresión toma cada ronda como lo que aportan el tipo, el ejercicio y los jugadores, cada jugador sobre una recta a lo largo de las semanas (regresión logística penalizada); pocas rondas se acercan a la media del grupo, y un reloj habitual equivocado mueve todos los niveles por igual.',
+    },
+    overall: {
+      title: 'La palabra sobre todos los tipos',
+      means:
+        'Si el jugador mejoró en ocho semanas en todos los tipos de trabajo juntos: sube y baja se dicen cuando la probabilidad es de nueve entre diez.',
+      from: 'Sale de todas las rondas de las últimas doce semanas, teniendo en cuenta el compañero y el ejercicio.',
+      how: 'La misma regresión que el nivel da la pendiente de la recta del jugador y lo segura que es; donde nada cambia, aún dice sube o baja de más o menos un jugador de cada nueve.',
     },
     size: {
       title: 'Tamaño de la serie',

@@ -91,23 +91,21 @@ export const figures: FigureWords = {
       'Rien à comparer : l’une des deux périodes n’a pas de passage, ou pas de série, du même travail.',
     trendsNote:
       'Toutes les séances, un point chacune. Le mot dit ce que les points permettent de dire.',
-    partners: 'La part du joueur et celle du partenaire',
-    partnersNote:
-      'Un compte appartient à deux. Voici ce que chacun apporte, sur les huit dernières semaines : les séries par minute avec un partenaire moyen. Regarder d’abord toute la fourchette ; là où deux fourchettes se recouvrent, aucune différence n’apparaît. C’est pour former les paires, et ne juge personne.',
-    partnerRate: (low, high) => `${low} à ${high} séries par minute`,
-    partnerMiddle: (rate) => `le plus probable ${rate}`,
-    noDifference: (rate) =>
-      `Aucune différence entre joueurs ne se voit encore. Avec n’importe quel partenaire, environ ${rate} séries par minute.`,
-    noRecords: 'En ces huit semaines, aucune série ne permet de le dire.',
-    neverParted: (player, partner) =>
-      `${player} n’a joué qu’avec ${partner} : personne ne peut dire de qui viennent les séries.`,
+    levels: 'Le niveau, avec un partenaire moyen',
+    levelsNote:
+      'Un compte appartient à deux personnes. Voici ce que chacun fait d’une balle en ce moment, avec un partenaire moyen à un exercice moyen. Regardez d’abord toute la fourchette. C’est pour choisir les paires et le travail, et ce n’est un jugement sur personne.',
+    noLevel: 'Aucun passage des douze dernières semaines n’en parle.',
+    above: (names) => `sûrement plus que ${names}`,
+    below: (names) => `sûrement moins que ${names}`,
+    alone: (player) => `Seul ${player} y a été vu : il n’y a personne à qui comparer.`,
     neverPartedBoth: (one, other) =>
       `${one} et ${other} n’ont jamais été séparés : personne ne peut dire de qui viennent les séries.`,
     groups: (groups) =>
       `Ceux-ci ne se sont jamais rencontrés et ne peuvent pas être comparés : ${groups.join(' / ')}.`,
     classes: (classes) => `Ceux-ci ne peuvent être comparés qu’entre eux : ${classes.join(' / ')}.`,
-    onTargetOwn:
-      'Les balles dans la cible n’en sont pas : elles appartiennent déjà à chaque joueur.',
+    overall: 'Tous genres de travail ensemble',
+    roseWith: (chance) =>
+      `mieux qu’il y a huit semaines avec une chance de ${percent.format(chance)}`,
     squadNote: 'Pour l’entraîneur. Ne pas montrer aux joueurs.',
   },
 
@@ -251,12 +249,19 @@ export const figures: FigureWords = {
       from: 'Il vient des séries et du chrono du joueur dans les deux périodes.',
       how: 'Le rapport des deux rythmes avec son intervalle exact (Clopper et Pearson), une minute comptant selon ce qu’en fait tout le groupe au même exercice et à la même taille : un bloc plus facile n’est pas un progrès.',
     },
-    partner: {
-      title: 'Avec un partenaire moyen',
+    level: {
+      title: 'Niveau',
       means:
-        'Combien de séries par minute ce joueur ferait avec un partenaire moyen, par une fourchette juste 19 fois sur 20, ou un peu moins tant que les séances sont rares.',
-      from: 'Il vient des séries et des minutes de chaque paire sur les huit dernières semaines, à ce genre de travail.',
-      how: 'Les séries d’une paire sont prises comme le rythme de l’exercice multiplié par ce que chacun des deux apporte (régression de Poisson), ramené vers la moyenne du groupe autant que peu de passages le demandent.',
+        'Sur cent balles, combien reviennent avec ce joueur et un partenaire moyen du groupe à un exercice moyen, le jour de la dernière séance, avec une fourchette juste quatre fois sur cinq ; à la cible, les siennes.',
+      from: 'Il vient de tous les passages des douze dernières semaines, de tout le monde et de tous les genres de travail à la fois.',
+      how: 'Une régression prend chaque passage comme ce qu’apportent le genre, l’exercice et les joueurs, chaque joueur sur une droite au fil des semaines (régression logistique pénalisée) ; peu de passages sont ramenés vers la moyenne du groupe, et une mauvaise horloge habituelle déplace tous les niveaux de la même façon.',
+    },
+    overall: {
+      title: 'Le mot sur tous les genres',
+      means:
+        'Si le joueur a progressé sur huit semaines, tous genres de travail ensemble : en hausse et en baisse se disent quand la chance est de neuf sur dix.',
+      from: 'Il vient de tous les passages des douze dernières semaines, en tenant compte du partenaire et de l’exercice.',
+      how: 'La même régression que le niveau donne la pente de la droite du joueur et sa certitude ; là où rien ne change, elle dit quand même en hausse ou en baisse d’environ un joueur sur neuf.',
     },
     size: {
       title: 'Taille de série',

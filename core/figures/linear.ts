@@ -66,18 +66,6 @@ export function solve(lower: Float64Array, right: ArrayLike<number>): Float64Arr
   return x;
 }
 
-/** Inverse of L Lᵀ, L from `cholesky`. */
-export function inverse(lower: Float64Array): Float64Array {
-  const n = Math.sqrt(lower.length);
-  const result = new Float64Array(n * n);
-  for (let i = 0; i < n; i++) {
-    const unit = new Float64Array(n);
-    unit[i] = 1;
-    result.set(solve(lower, unit), i * n);
-  }
-  return result;
-}
-
 /** The diagonal of the inverse of L Lᵀ, L from `cholesky`, in a third of the time of all of it. */
 export function inverseDiagonal(lower: Float64Array): Float64Array {
   const n = Math.sqrt(lower.length);
@@ -93,14 +81,6 @@ export function inverseDiagonal(lower: Float64Array): Float64Array {
     }
   }
   return result;
-}
-
-/** log det of L Lᵀ, L from `cholesky`. */
-export function logDeterminant(lower: Float64Array): number {
-  const n = Math.sqrt(lower.length);
-  let sum = 0;
-  for (let i = 0; i < n; i++) sum += 2 * Math.log(lower[i * n + i]!);
-  return sum;
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { CountingRule } from '../drill/drill.ts';
 import type { Consistency } from '../ledger/summary.ts';
-import { type Beta, betaOf, carriedOver, consistencyInterval } from './consistency.ts';
+import { type Beta, consistencyInterval } from './consistency.ts';
 import { evidence, SHARE_PRIOR } from './evidence.ts';
 import type { Stint } from './stints.ts';
 
@@ -36,29 +36,13 @@ export function pooledMean(stints: readonly Known[]): number | undefined {
   return beta && fromBeta(beta).consistency;
 }
 
-/**
- * What practices, oldest first, say of a pair's consistency in the next one: each starts from what
- * the ones before it say, carried over, and adds its own. Undefined where none has a consistency.
- */
-export function comingConsistency(
-  practices: readonly (readonly Known[])[],
-): Consistency | undefined {
-  let known: Consistency | undefined;
-  for (const stints of practices) {
-    const [beta] = addEvidence(stints, known && betaFrom(carriedOver(known)));
-    if (beta) known = fromBeta(beta);
-  }
-  return known && carriedOver(known);
-}
-
-/** What was known and what the stints add to it, with the number of those that told something. */
-function addEvidence(stints: readonly Known[], before?: Beta): [Beta | undefined, number] {
+/** What is known beforehand and what the stints add to it, with the number of those that told something. */
+function addEvidence(stints: readonly Known[]): [Beta | undefined, number] {
   const telling = stints.filter(({ success }) => success);
   const [first] = telling;
-  if (!first) return [before, 0];
+  if (!first) return [undefined, 0];
   const prior = priorOf(first);
-  const { a, b } = before ?? prior;
-  const sum = { a, b };
+  const sum = { a: prior.a, b: prior.b };
   let rounds = 0;
   for (const stint of telling) {
     if (!stint.success || priorOf(stint) !== prior) continue;
@@ -69,9 +53,6 @@ function addEvidence(stints: readonly Known[], before?: Beta): [Beta | undefined
   }
   return [sum, rounds];
 }
-
-const betaFrom = ({ consistency, consistencySd }: Consistency): Beta =>
-  betaOf(consistency, consistencySd);
 
 function fromBeta({ a, b }: Beta): Consistency {
   const all = a + b;

@@ -3,8 +3,9 @@ import { families, termsOf } from '../../core/drill/drill.ts';
 import { starterDrills } from '../../core/drill/starter-drills.ts';
 import { squadPace } from '../../core/figures/change.ts';
 import { estimateTally } from '../../core/figures/estimate.ts';
-import { pairRecords } from '../../core/figures/pair-records.ts';
-import { fitPartners } from '../../core/figures/partners.ts';
+import { levelOf } from '../../core/figures/level.ts';
+import { fitLevels } from '../../core/figures/level-fit.ts';
+import { levelTallies } from '../../core/figures/level-tallies.ts';
 import { lastWeeks, reviewChange, reviewDrills, reviewWork } from '../../core/figures/review.ts';
 import { pairStints, playerStints } from '../../core/figures/stints.ts';
 import { byDrill, byPlayer } from '../../core/figures/totals.ts';
@@ -89,14 +90,19 @@ export function allFigures(summaries: readonly Summary[]) {
       reviewDrills(own),
       reviewChange(earlierStints.get(player) ?? [], recentStints.get(player) ?? [], pace),
     ]),
-    partners: partnersOf(summaries),
+    levels: levelsOf(summaries),
   };
 }
 
-/** Who plays well with whom, of the last eight weeks: the longest sum of them all. */
-function partnersOf(summaries: readonly Summary[]) {
-  const told = lastWeeks(summaries, 8).now;
-  return families.map((family) => fitPartners(pairRecords(told, family)));
+/** Everyone's level at every kind, of balls that come back and of those on target. */
+function levelsOf(summaries: readonly Summary[]) {
+  return [false, true].map((onTarget) => {
+    const data = levelTallies(summaries, onTarget);
+    const fit = data && fitLevels(data);
+    return [...(fit?.kinds ?? [])].map(([kind, { players }]) =>
+      [...players.keys()].map((player) => fit && levelOf(fit, player, kind)),
+    );
+  });
 }
 
 /** The milliseconds of so many runs, from the quickest. */
@@ -113,13 +119,13 @@ export async function figuresBench(): Promise<string[]> {
   const { summaries, msAnEstimate } = fullSeason(1);
   const tallies = summaries.flatMap(({ rounds }) => rounds.flatMap((round) => round.tallies));
   const times = timesOf(() => allFigures(summaries), 9);
-  const partners = timesOf(() => partnersOf(summaries), 9);
+  const levels = timesOf(() => levelsOf(summaries), 9);
   const half = timesOf(() => allFigures(summaries.slice(PRACTICES / 2)), 9);
   const [best = 0, , , , middle = 0] = times;
   return [
     `All figures of ${PLAYERS} players, ${PRACTICES} practices and ${tallies.length} tallies, from their summaries:`,
     `  ${middle.toFixed(0)} ms in the middle of ${times.length} runs, ${best.toFixed(0)} ms at best; ${MOST_MS} ms are the most that is wanted`,
-    `  of them for partners ${partners[4]?.toFixed(0)} ms in the middle, ${partners[0]?.toFixed(0)} ms at best`,
+    `  of them for levels ${levels[4]?.toFixed(0)} ms in the middle, ${levels[0]?.toFixed(0)} ms at best`,
     `  of half the practices ${half[4]?.toFixed(0)} ms in the middle, ${half[0]?.toFixed(0)} ms at best`,
     `  before it each tally's estimate, once: ${msAnEstimate.toFixed(1)} ms on average`,
   ];

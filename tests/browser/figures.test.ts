@@ -51,7 +51,7 @@ async function loadDemo(page: Page): Promise<void> {
   await expect(coach.button('Remove the demo').first()).toBeVisible({ timeout: 60_000 });
   await coach.visit('review');
   // All touches of a season are worked out while the phone is idle.
-  await expect(page.getByRole('heading', { name: 'Player told from partner' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Level, with an average partner' })).toBeVisible();
   await expect(page.getByText('still being worked out')).toHaveCount(0, { timeout: 400_000 });
 }
 

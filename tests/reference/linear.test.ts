@@ -1,9 +1,9 @@
 import { describe, it } from 'vitest';
-import { cholesky, dot, inverse, solve } from '../../core/figures/linear.ts';
+import { cholesky, dot, solve } from '../../core/figures/linear.ts';
 import { agree, type Check, check, named } from './values.ts';
 
 /**
- * Least squares of y on the columns, by the linear algebra under the pair model. The columns are
+ * Least squares of y on the columns, by the linear algebra under the model of levels. The columns are
  * centred and scaled first: as they stand, Longley's would leave the normal equations no digit.
  */
 function leastSquares(y: readonly number[], columns: readonly (readonly number[])[]) {
@@ -32,7 +32,12 @@ function leastSquares(y: readonly number[], columns: readonly (readonly number[]
   );
   const squares = dot(residuals, residuals);
   const sd = Math.sqrt(squares / (n - width - 1));
-  const covariance = inverse(lower);
+  const covariance = columns.flatMap((_, i) => [
+    ...solve(
+      lower,
+      columns.map((_, j) => Number(i === j)),
+    ),
+  ]);
   const atMeans = means.map((mean, j) => mean / scales[j]!);
   const spread = atMeans.reduce(
     (sum, a, i) => sum + atMeans.reduce((own, b, j) => own + a * b * covariance[i * width + j]!, 0),

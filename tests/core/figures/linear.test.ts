@@ -2,18 +2,15 @@ import { describe, expect, it } from 'vitest';
 import {
   cholesky,
   dot,
-  inverse,
   inverseDiagonal,
-  logDeterminant,
   nullSpace,
   solve,
   solveLower,
 } from '../../../core/figures/linear.ts';
 
-// The Hilbert matrix of order 3 has the determinant 1/2160 and an inverse of whole numbers (Hilbert
-// 1894; from memory, and checked by hand).
+// The Hilbert matrix of order 3 has an inverse of whole numbers, its first row 9, -36, 30 and its
+// diagonal 9, 192, 180 (Hilbert 1894; from memory, and checked by hand).
 const hilbert = Float64Array.of(1, 1 / 2, 1 / 3, 1 / 2, 1 / 3, 1 / 4, 1 / 3, 1 / 4, 1 / 5);
-const hilbertInverse = [9, -36, 30, -36, 192, -180, 30, -180, 180];
 
 describe('cholesky', () => {
   it('gives a lower triangle whose square is the matrix', () => {
@@ -35,12 +32,8 @@ describe('cholesky', () => {
     expect(cholesky(Float64Array.of(Number.POSITIVE_INFINITY))).toBeUndefined();
   });
 
-  it('solves, inverts and has the determinant of the matrix', () => {
+  it('solves', () => {
     const lower = cholesky(hilbert)!;
-    inverse(lower).forEach((entry, k) => {
-      expect(entry).toBeCloseTo(hilbertInverse[k]!, 10);
-    });
-    expect(logDeterminant(lower)).toBeCloseTo(-Math.log(2160), 12);
     expect(Array.from(solve(lower, [1, 0, 0]), Math.round)).toEqual([9, -36, 30]);
     const half = solveLower(lower, [1, 0, 0]);
     expect(dot(half, half)).toBeCloseTo(9, 10);

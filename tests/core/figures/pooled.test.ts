@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { betaOf, carriedOver, consistencyInterval } from '../../../core/figures/consistency.ts';
-import { comingConsistency, pooledConsistency, pooledMean } from '../../../core/figures/pooled.ts';
+import { consistencyInterval } from '../../../core/figures/consistency.ts';
+import { pooledConsistency, pooledMean } from '../../../core/figures/pooled.ts';
 import { estimateShots } from '../../../core/figures/touches.ts';
 import { pairOf, playRound, randomNumbers } from './simulated-round.ts';
 
@@ -80,30 +80,5 @@ describe('a pooled consistency', () => {
     // Three binomial standard deviations of 150 tries at 0.8, and the prior's pull beside it.
     expect(held / tries).toBeGreaterThan(0.7);
     expect(held / tries).toBeLessThan(0.93);
-  });
-});
-
-describe('the consistency of the next practice', () => {
-  test('is undefined where nothing is known', () => {
-    expect(comingConsistency([])).toBeUndefined();
-    expect(comingConsistency([[{ terms: back }]])).toBeUndefined();
-  });
-
-  test('after one practice is that one’s, carried over', () => {
-    expect(comingConsistency([[seen(40, 3)]])).toEqual(close(carriedOver(seen(40, 3).success!)));
-  });
-
-  test('after two starts from the first carried over and adds the second', () => {
-    const before = carriedOver(seen(40, 3).success!);
-    const { a, b } = betaOf(before.consistency, before.consistencySd);
-    const coming = comingConsistency([[seen(40, 3)], [seen(30, 2)]]);
-    expect(coming?.consistency).toBeCloseTo((a + 30) / (a + b + 32), 10);
-    const last = comingConsistency([[seen(30, 2)]]);
-    expect(coming!.consistencySd).toBeLessThan(last!.consistencySd);
-  });
-
-  test('becomes less sure over a practice that tells nothing', () => {
-    const after = comingConsistency([[seen(40, 3)], [{ terms: back }]])!;
-    expect(after).toEqual(close(carriedOver(comingConsistency([[seen(40, 3)]])!)));
   });
 });

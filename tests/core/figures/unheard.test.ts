@@ -3,7 +3,7 @@ import { tallyRows } from '../../../core/exchange/tallies.ts';
 import { shares, turnedAfter } from '../../../core/figures/counted.ts';
 import { estimateOf, estimateTally } from '../../../core/figures/estimate.ts';
 import { lastPractised } from '../../../core/figures/last-practised.ts';
-import { pairRecords } from '../../../core/figures/pair-records.ts';
+import { levelTallies } from '../../../core/figures/level-tallies.ts';
 import { pairStints, playerStints } from '../../../core/figures/stints.ts';
 import { byDrill, byPlayer } from '../../../core/figures/totals.ts';
 import { ownDay, pairUsual } from '../../../core/figures/usual.ts';
@@ -28,8 +28,13 @@ describe('a count that was not heard', () => {
     expect(pairStints([practice()]).map(({ players }) => players)).toEqual([['cy', 'dot']]);
   });
 
-  test('is not in the model that tells a player from a partner', () => {
-    expect(pairRecords([practice()], 'groundstrokes').map(({ a, b }) => [a, b])).toEqual([
+  test('is not in the model of levels', () => {
+    const round = partlyHeard();
+    const estimate = estimateTally(round.terms, 120, round.tallies[1]!, undefined);
+    const heard = practiceWith('2026-03-02', [
+      { ...round, tallies: [round.tallies[0]!, { ...round.tallies[1]!, estimate }] },
+    ]);
+    expect(levelTallies([heard], false)?.tallies.map(({ players }) => players)).toEqual([
       ['cy', 'dot'],
     ]);
   });
