@@ -21,6 +21,7 @@ import { history, openPractice } from '../practices.ts';
 import { href } from '../route.ts';
 import { figureWords } from '../words/figure-words.ts';
 import { kindName } from '../words/kind-name.ts';
+import { lookWords } from '../words/look-words.ts';
 import { words } from '../words/words.ts';
 import { OwnDrill } from './own-drill.tsx';
 import './player.css';
@@ -30,7 +31,7 @@ import './player.css';
  * nothing on it can be changed and nothing leads away, until the coach takes the phone back.
  */
 export function PlayerScreen({ player }: { player: string }) {
-  const t = words.value.player;
+  const t = lookWords.value.player;
   const handed = prefs.value.handedTo !== undefined;
   const known = squad.value.has(player);
   const day = known ? lastDay(played(), player) : undefined;
@@ -107,7 +108,7 @@ function Name({ children, handed }: { children: string; handed: boolean }) {
 }
 
 function OwnDay({ day, earlier, player }: { day: Summary; earlier: Summary[]; player: string }) {
-  const t = words.value.player;
+  const t = lookWords.value.player;
   const f = figureWords.value;
   const works = ownDay(earlier, day, player);
   const stints = playerStints([day]).get(player) ?? [];

@@ -51,6 +51,8 @@ export function TodayScreen() {
 /** Loaded when it is asked for: few phones begin with a backup. */
 const TakeIn = lazyPart(() => import('../parts/take-in.tsx').then((file) => file.TakeIn));
 
+const NextAsked = lazyPart(() => import('./next-asked.tsx').then((file) => file.NextAsked));
+
 function FirstSteps() {
   const t = words.value.today;
   const [brings, setBrings] = useState(false);
@@ -128,6 +130,7 @@ function BlockPart() {
           </p>
         </>
       )}
+      <NextAsked />
       <div class="row">
         <Button onClick={() => go('propose')}>{t.propose}</Button>
         <Button onClick={() => go('block')}>
@@ -224,9 +227,10 @@ function Closed() {
   return (
     <section class="part">
       <p>{t.closed}</p>
-      <Button as="main" onClick={() => go('players')}>
-        {words.value.court.players}
+      <Button as="main" onClick={() => go('review')}>
+        {t.evening}
       </Button>
+      <Button onClick={() => go('players')}>{words.value.court.players}</Button>
       <Button onClick={reopenPractice}>{t.reopen}</Button>
       <Button onClick={newPractice}>{t.newPractice}</Button>
     </section>

@@ -17,7 +17,6 @@ import { Reading } from '../parts/reading.tsx';
 import { history, summaries } from '../practices.ts';
 import { go, href } from '../route.ts';
 import { deskWords } from '../words/desk-words.ts';
-import { figureWords } from '../words/figure-words.ts';
 import { words } from '../words/words.ts';
 import { Attendance } from './attendance.tsx';
 import { DrillTable } from './drill-table.tsx';
@@ -107,7 +106,7 @@ function Sheet({ practices, name }: { practices: Summary[]; name: string }) {
         <>
           <PlayerTable practices={practices} />
           <DrillTable practices={practices} />
-          <Button onClick={() => go('review')}>{figureWords.value.review.open}</Button>
+          <Button onClick={() => go('review')}>{words.value.today.evening}</Button>
           <HandOver practices={practices} name={name} />
         </>
       ) : (

@@ -3,6 +3,7 @@ import type { DeskWords } from './desk-words.ts';
 import { en } from './en.ts';
 import type { FigureWords } from './figure-words.ts';
 import type { HandoverWords } from './handover-words.ts';
+import type { LookWords } from './look-words.ts';
 import type { PlanningWords } from './planning-words.ts';
 import type { Words } from './words.ts';
 
@@ -14,6 +15,7 @@ export interface Language {
   desk?: DeskWords;
   card?: CardWords;
   handover?: HandoverWords;
+  look?: LookWords;
 }
 
 export const english: Language = { words: en };

@@ -8,6 +8,7 @@ import { handover as handoverEn } from '../../app/words/handover.en.ts';
 import { inSpain, saidBy } from '../../app/words/in-spain.ts';
 import { languages, type Spoken, spoken, spokenOf } from '../../app/words/languages.ts';
 import { localeOf } from '../../app/words/locale.ts';
+import { look as lookEn } from '../../app/words/look.en.ts';
 import { planning as planningEn } from '../../app/words/planning.en.ts';
 import { type Roots, readIn, textsOf, unread } from './text-uses.ts';
 
@@ -18,6 +19,7 @@ const english = {
   desk: deskEn,
   card: cardEn,
   handover: handoverEn,
+  look: lookEn,
 };
 type Whole = typeof english;
 type Other = Exclude<Spoken, 'en'>;
@@ -69,6 +71,7 @@ const FORMATS = [
   'desk.week.span',
   'desk.week.inMinutes',
   'desk.settings.version',
+  'look.percent',
   'figures.number',
   'figures.rounded',
   'figures.rate',
@@ -226,6 +229,7 @@ describe('every text', () => {
     deskWords: deskEn,
     cardWords: cardEn,
     handoverWords: handoverEn,
+    lookWords: lookEn,
   };
   const app = new URL('../../app/', import.meta.url);
   const texts = new RegExp(`^words/(.*\\.)?(${spoken.join('|')})\\.ts$`);

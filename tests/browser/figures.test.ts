@@ -49,7 +49,7 @@ async function loadDemo(page: Page): Promise<void> {
   await coach.visit('settings');
   await coach.button('Load the demo').tap();
   await expect(coach.button('Remove the demo').first()).toBeVisible({ timeout: 60_000 });
-  await coach.visit('review');
+  await coach.visit('numbers');
   // All touches of a season are worked out while the phone is idle.
   await expect(page.getByRole('heading', { name: 'Level, with an average partner' })).toBeVisible();
   await expect(page.getByText('still being worked out')).toHaveCount(0, { timeout: 400_000 });
@@ -289,7 +289,7 @@ test('no sum, mean or percent of the invented season differs from a recount of i
   expect(distinct(rows, 'date')).toBe(36);
 
   // The squad over all its weeks: what a pair does in a minute.
-  await coach.visit('review');
+  await coach.visit('numbers');
   await page.getByLabel('Weeks that are looked at').selectOption({ label: '12 weeks' });
   const perPair = (own: readonly Row[]) => sum(own, 'live_seconds') / 120;
   await checkKinds(page, rows, pairSets, perPair);

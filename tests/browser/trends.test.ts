@@ -40,7 +40,7 @@ test('a player’s page and the review say the same words over the same practice
   await at(page, `player/${playerId(0)}`);
   expect(await trends(page)).toEqual(review);
   // And the squad's list has the same words.
-  await new Coach(page).visit('review');
+  await new Coach(page).visit('numbers');
   const words = page.locator('.review-players > li').first().locator('dt');
   expect(new Set(await words.allTextContents())).toEqual(
     new Set(

@@ -43,6 +43,7 @@ const sayings: { [K in Kind]: Extract<Saying, { kind: K }> } = {
   'block-dropped': { kind: 'block-dropped', block: 'b1' },
   'wish-set': { kind: 'wish-set', a: 'p1', b: 'p2', wish: 'together' },
   'squad-set': { kind: 'squad-set', size: 'middle', courts: 2, units: 'feet' },
+  'next-asked': { kind: 'next-asked', drill: 'd1', a: 'p1', b: 'p2', on: true },
   'practice-opened': { kind: 'practice-opened', practice: PRACTICE, date: '2026-03-02' },
   'player-came': { kind: 'player-came', practice: PRACTICE, player: 'p1' },
   'player-left': { kind: 'player-left', practice: PRACTICE, player: 'p1' },
@@ -104,7 +105,9 @@ describe('an entry of this version', () => {
 
   test.each(everySaying)('of the kind $kind never does without a field it needs', (saying) => {
     const entry: Record<string, unknown> = made(saying);
-    const optional = new Set(['level', 'hand', 'player', 'name', 'courts', 'sets', 'second']);
+    const optional = new Set(
+      ['level', 'hand', 'player', 'name', 'courts', 'sets', 'second'].concat('drill', 'a', 'b'),
+    );
     const must = Object.keys(entry).filter(
       (field) =>
         !(optional.has(field) && readEntry({ ...entry, [field]: undefined }).as === 'entry'),
@@ -222,6 +225,7 @@ describe('a record that is damaged', () => {
     [wrong('drill-switched', { on: 'yes' }), 'on'],
     [wrong('wish-set', { wish: 'apart?' }), 'wish'],
     [wrong('wish-set', { b: 'p1' }), 'b'],
+    [wrong('next-asked', { a: '' }), 'a'],
     [wrong('squad-set', { size: 'tiny' }), 'size'],
     [wrong('squad-set', { courts: 0 }), 'courts'],
     [wrong('squad-set', { courts: 13 }), 'courts'],
