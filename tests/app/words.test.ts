@@ -68,6 +68,7 @@ const FORMATS = [
   'words.court.more',
   'words.court.takeBack',
   'card.role',
+  'desk.week.day',
   'desk.week.span',
   'desk.week.inMinutes',
   'desk.settings.version',

@@ -45,6 +45,7 @@ test('a round counts in full once its horn has gone, though nothing was said sin
   await page.clock.fastForward(101_000);
   await expect(coach.button('Put counts right')).toBeVisible();
   await coach.visit('week');
+  await coach.unfold();
   const row = page.getByRole('table', { name: 'By player' }).getByRole('row', { name: /Pip/ });
   await expect(row.locator('td .explained').nth(3)).toHaveText('2');
 });

@@ -274,6 +274,7 @@ test('no sum, mean or percent of the invented season differs from a recount of i
   await coach.visit('week');
   const toLast = coach.button('To the week of the last practice');
   if (await toLast.isVisible()) await toLast.tap();
+  await coach.unfold();
   for (let empty = 0; empty < 2; ) {
     await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
     if (await page.getByRole('table', { name: 'By player' }).isVisible()) {

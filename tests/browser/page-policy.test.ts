@@ -136,6 +136,7 @@ test('names are shown as text on every screen, on paper and in the table', async
   await lookAtAll(page, players);
 
   await coach.visit('week');
+  await coach.unfold();
   const download = page.waitForEvent('download');
   await coach.button(/Share the week/).tap();
   const table = readFileSync(await (await download).path(), 'utf8');
