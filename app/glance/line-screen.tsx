@@ -51,8 +51,8 @@ export function LineScreen({
           <p>{figureWords.value.review.notHere}</p>
         ) : (
           <>
-            <Kinds player={player} family={family} onTarget={onTarget} />
             {fit ? <Line {...{ fit, player, family }} /> : <p>{t.unseen}</p>}
+            <Kinds player={player} family={family} onTarget={onTarget} />
             <a class="button" href={href('review', player)}>
               <span class="break">{figureWords.value.review.openPlayer(playerName(player))}</span>
             </a>

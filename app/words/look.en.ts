@@ -150,10 +150,30 @@ export const look = {
     best: (sets: number) => `best ${one.format(sets)}`,
     newBest: 'New personal best!',
     first: 'First time at this drill, counted this way.',
-    beside: 'Compared with your own earlier practices, for equal time.',
+    besideNote: 'Compared with your own earlier practices, for equal time.',
     hand: (name: string) => `Hand the phone to ${name}`,
     handNote:
       'The phone then shows this page and nothing else. To take it back, hold “For the coach” at the foot of the page for two seconds.',
+    well: {
+      best: (drill: string, made: string) => `A new personal best at ${drill}: ${made}!`,
+      usual: (drill: string, made: string, usual: number) =>
+        `At ${drill} you made ${made}; usually it is ${one.format(usual)}.`,
+      first: (drill: string, made: string) => `A first time at ${drill}: ${made}.`,
+      made: (drill: string, made: string) => `At ${drill} you made ${made}.`,
+    },
+    played: 'You were on the court and at work.',
+    balls: (balls: number) => `You hit about ${count(Math.round(balls), 'ball', 'balls')}.`,
+    ballsAtLeast: (balls: number) => `You hit at least ${count(balls, 'ball', 'balls')}.`,
+    goal: (drill: string, made: string) => `Next time at ${drill}: ${made}.`,
+    madeSets: (sets: number) => count(sets, 'set', 'sets'),
+    madeOnTarget: (balls: number) => `${number.format(balls)} on target`,
+    beside: (usual: number | undefined, best: number | undefined) =>
+      usual === undefined || best === undefined
+        ? 'the first time'
+        : `usually ${one.format(usual)}, best ${one.format(best)}`,
+    usualSign: 'your usual',
+    bestSign: 'your best',
+    forCoach: 'Every number of the day',
   },
   percent: (share: number) => percent.format(share),
 };

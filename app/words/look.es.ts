@@ -146,10 +146,30 @@ export const look: LookWords = {
     best: (sets) => `récord ${one.format(sets)}`,
     newBest: '¡Nuevo récord personal!',
     first: 'Primera vez en este ejercicio contado así.',
-    beside: 'Se compara con tus entrenamientos anteriores, con el mismo tiempo.',
+    besideNote: 'Se compara con tus entrenamientos anteriores, con el mismo tiempo.',
     hand: (name) => `Pasar el teléfono a ${name}`,
     handNote:
       'El teléfono muestra entonces esta página y nada más. Para recuperarlo, mantener pulsado «Para el entrenador» al pie de la página durante dos segundos.',
+    well: {
+      best: (drill, made) => `¡Nuevo récord personal en ${drill}: ${made}!`,
+      usual: (drill, made, usual) =>
+        `En ${drill} hiciste ${made}; lo habitual es ${one.format(usual)}.`,
+      first: (drill, made) => `Primera vez en ${drill}: ${made}.`,
+      made: (drill, made) => `En ${drill} hiciste ${made}.`,
+    },
+    played: 'Estuviste en la cancha y trabajando.',
+    balls: (balls) => `Golpeaste unas ${count(Math.round(balls), 'bola', 'bolas')}.`,
+    ballsAtLeast: (balls) => `Golpeaste al menos ${count(balls, 'bola', 'bolas')}.`,
+    goal: (drill, made) => `La próxima vez en ${drill}: ${made}.`,
+    madeSets: (sets) => count(sets, 'serie', 'series'),
+    madeOnTarget: (balls) => `${number.format(balls)} en el objetivo`,
+    beside: (usual, best) =>
+      usual === undefined || best === undefined
+        ? 'la primera vez'
+        : `lo habitual ${one.format(usual)}, récord ${one.format(best)}`,
+    usualSign: 'lo habitual',
+    bestSign: 'tu récord',
+    forCoach: 'Todas las cifras del día',
   },
   percent: (share) => percent.format(share),
 };

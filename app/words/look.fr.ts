@@ -150,10 +150,30 @@ export const look: LookWords = {
     best: (sets) => `record ${one.format(sets)}`,
     newBest: 'Nouveau record personnel !',
     first: 'Première fois à cet exercice, compté ainsi.',
-    beside: 'Comparé à tes propres séances passées, pour le même temps.',
+    besideNote: 'Comparé à tes propres séances passées, pour le même temps.',
     hand: (name) => `Passer le téléphone à ${name}`,
     handNote:
       'Le téléphone ne montre alors que cette page. Pour le reprendre, tenir « Pour l’entraîneur » appuyé deux secondes au bas de la page.',
+    well: {
+      best: (drill, made) => `Nouveau record personnel à ${drill} : ${made} !`,
+      usual: (drill, made, usual) =>
+        `À ${drill}, tu as fait ${made} ; d’habitude c’est ${one.format(usual)}.`,
+      first: (drill, made) => `Première fois à ${drill} : ${made}.`,
+      made: (drill, made) => `À ${drill}, tu as fait ${made}.`,
+    },
+    played: 'Tu étais sur le court et tu as travaillé.',
+    balls: (balls) => `Tu as frappé environ ${count(Math.round(balls), 'balle', 'balles')}.`,
+    ballsAtLeast: (balls) => `Tu as frappé au moins ${count(balls, 'balle', 'balles')}.`,
+    goal: (drill, made) => `La prochaine fois à ${drill} : ${made}.`,
+    madeSets: (sets) => count(sets, 'série', 'séries'),
+    madeOnTarget: (balls) => `${number.format(balls)} dans la cible`,
+    beside: (usual, best) =>
+      usual === undefined || best === undefined
+        ? 'la première fois'
+        : `d’habitude ${one.format(usual)}, record ${one.format(best)}`,
+    usualSign: 'ton habitude',
+    bestSign: 'ton record',
+    forCoach: 'Tous les chiffres du jour',
   },
   percent: (share) => percent.format(share),
 };

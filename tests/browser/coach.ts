@@ -31,7 +31,7 @@ export class Coach {
     await page.locator('h1, .wall').first().waitFor();
   }
 
-  /** Opens what the week folds away; it stays open from one week to the next. */
+  /** Opens what the week, or a player's page, folds away; it stays open as long as the page. */
   async unfold(): Promise<void> {
     await this.page.locator('.fold[aria-expanded=false]').tap();
   }

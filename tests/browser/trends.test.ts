@@ -25,7 +25,9 @@ const trends = (page: Page) =>
     );
 
 async function at(page: Page, address: string): Promise<void> {
-  await new Coach(page).visit(address);
+  const coach = new Coach(page);
+  await coach.visit(address);
+  if (address.startsWith('player')) await coach.unfold();
   await page.getByRole('heading', { name: 'Over the practices' }).waitFor();
 }
 
