@@ -23,15 +23,6 @@ const Week = lazyScreen(() => import('./week/week-screen.tsx').then((file) => fi
 const Practice = lazyScreen(() =>
   import('./practice/practice-screen.tsx').then((file) => file.PracticeScreen),
 );
-const Review = lazyScreen(() =>
-  import('./review/review-screen.tsx').then((file) => file.ReviewScreen),
-);
-const Quality = lazyScreen(() =>
-  import('./quality/quality-screen.tsx').then((file) => file.QualityScreen),
-);
-const Effort = lazyScreen(() =>
-  import('./quality/effort-screen.tsx').then((file) => file.EffortScreen),
-);
 const Tempo = lazyScreen(() => import('./tempo/tempo-screen.tsx').then((file) => file.TempoScreen));
 const Settings = lazyScreen(() =>
   import('./settings/settings-screen.tsx').then((file) => file.SettingsScreen),
@@ -51,7 +42,7 @@ const Drill = lazyScreen(() => import('./drill/drill-screen.tsx').then((file) =>
 const Handover = lazyScreen(() =>
   import('./handover/handover-screen.tsx').then((file) => file.HandoverScreen),
 );
-const Nowhere = lazyScreen(() => import('./nowhere-screen.tsx').then((file) => file.NowhereScreen));
+const LookingBack = lazyScreen(() => import('./looking-back.tsx').then((file) => file.LookingBack));
 
 /** The screens on which a running round is seen. */
 const COURT_PLACES = ['court', 'pair', 'wall'];
@@ -92,12 +83,6 @@ export function App() {
       return <Week week={which} />;
     case 'practice':
       return <Practice id={which ?? ''} />;
-    case 'review':
-      return <Review player={which} />;
-    case 'quality':
-      return <Quality player={which} />;
-    case 'effort':
-      return <Effort />;
     case 'tempo':
       return <Tempo drill={which ?? ''} />;
     case 'coverage':
@@ -115,7 +100,7 @@ export function App() {
     case 'settings':
       return <Settings />;
     default:
-      return route.value.length === 0 ? <TodayScreen /> : <Nowhere />;
+      return route.value.length === 0 ? <TodayScreen /> : <LookingBack />;
   }
 }
 

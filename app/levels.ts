@@ -2,6 +2,7 @@ import { computed } from '@preact/signals';
 import { fitLevels, type LevelFit } from '../core/figures/level-fit.ts';
 import { levelTallies } from '../core/figures/level-tallies.ts';
 import { estimated } from './estimates.ts';
+import { history } from './practices.ts';
 
 /*
  * The one model of level and change, from every estimate that is there: each screen that says what a
@@ -20,3 +21,12 @@ export const levels = fitOf(false);
 
 /** Of balls that meet a target. */
 export const targetLevels = fitOf(true);
+
+/**
+ * The same of packed practices only: for what a running round must not wait for, since it stays as it
+ * is while marks come in.
+ */
+export const pastLevels = computed<LevelFit | undefined>(() => {
+  const data = levelTallies(history.value ?? [], false);
+  return data && fitLevels(data);
+});

@@ -1,12 +1,16 @@
 import type { Terms } from '../core/drill/drill.ts';
+import type { Wish } from '../core/ledger/wishes.ts';
 import { dueRoles } from '../core/planning/due-roles.ts';
 import { meetingsOf } from '../core/planning/meetings.ts';
 import type { Pairing } from '../core/planning/pair-cost.ts';
+import { pairLevels } from '../core/planning/pair-levels.ts';
 import { type PairProposal, proposeChange, proposePairs } from '../core/planning/propose-pairs.ts';
 import { whatIsDue } from '../core/planning/what-is-due.ts';
 import type { Pair } from '../core/round/pair.ts';
 import { today } from './device/clock.ts';
 import { squad, wishes } from './ledger.ts';
+import { pastLevels } from './levels.ts';
+import { asked } from './next-asks.ts';
 import { summaries } from './practices.ts';
 
 /**
@@ -21,18 +25,27 @@ export function pairsByHistory(
   before: readonly Pair[] | undefined,
   played: ReadonlyMap<string, number> | undefined,
 ): PairProposal | undefined {
-  const levels = [...squad.value.values()].flatMap(({ id, level }) =>
+  const given = [...squad.value.values()].flatMap(({ id, level }) =>
     level === undefined ? [] : [[id, level] as const],
   );
   const pairing: Pairing = {
     here,
-    levels: new Map(levels),
+    levels: pairLevels(here, new Map(given), pastLevels.value),
     meetings: meetingsOf(summaries.value, today()),
-    wishes: wishes.value,
+    wishes: [...wishes.value, ...askedPairs()],
     ...(played && { played }),
   };
   return before ? proposeChange(pairing, before) : proposePairs(pairing);
 }
+
+/** Two whom the coach asked for as a pair at this practice, where no wish of old says otherwise. */
+const askedPairs = (): Wish[] =>
+  asked.value.pairs
+    .filter(([a, b]) => !wishes.value.some((wish) => isOf(wish, a, b)))
+    .map(([a, b]) => ({ a, b, wish: 'together' as const }));
+
+const isOf = (wish: Wish, a: string, b: string) =>
+  (wish.a === a && wish.b === b) || (wish.a === b && wish.b === a);
 
 /** The pairs with the roles of a drill to those who have waited longer for their strokes. */
 export const rolesByHistory = (pairs: readonly Pair[], terms: Terms): Pair[] =>

@@ -7,7 +7,7 @@ import { Notice } from '../parts/notice.tsx';
 import { Reading } from '../parts/reading.tsx';
 import { history } from '../practices.ts';
 import { handoverWords } from '../words/handover-words.ts';
-import { words } from '../words/words.ts';
+import { lookWords } from '../words/look-words.ts';
 import { cardOf } from './card-of.ts';
 import { cardPicture } from './card-picture.ts';
 import { Code } from './code.tsx';
@@ -25,7 +25,7 @@ export function GiveCardScreen({ player }: { player: string }) {
   if (!card) {
     return (
       <Page title={t.title}>
-        {history.value === undefined ? <Reading /> : <p>{words.value.player.nothing}</p>}
+        {history.value === undefined ? <Reading /> : <p>{lookWords.value.player.nothing}</p>}
       </Page>
     );
   }

@@ -7,12 +7,13 @@ import { Explained } from '../parts/explained.tsx';
 import { Consistent, Touches } from '../parts/figure.tsx';
 import { drillName } from '../words/drill-text.ts';
 import { figureWords } from '../words/figure-words.ts';
+import { lookWords } from '../words/look-words.ts';
 import { words } from '../words/words.ts';
 import { measure } from './measure.ts';
 
 /** What a player did at one drill in the stints given, beside the player's own usual and best. */
 export function OwnDrill({ work, stints }: { work: OwnWork; stints: Stint[] }) {
-  const t = words.value.player;
+  const t = lookWords.value.player;
   const f = figureWords.value;
   const { terms, usual, best } = work;
   const onTarget = countsByPlayer(terms.rule);
@@ -54,7 +55,7 @@ export function OwnDrill({ work, stints }: { work: OwnWork; stints: Stint[] }) {
 }
 
 function Counts({ work: { terms, sets } }: { work: OwnWork }) {
-  const t = words.value.player;
+  const t = lookWords.value.player;
   const onTarget = countsByPlayer(terms.rule);
   if (sets === 0) return <p>{onTarget ? t.noneOnTarget : t.noSet}</p>;
   return (

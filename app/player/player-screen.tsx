@@ -1,9 +1,11 @@
+import { signal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { sumEstimates } from '../../core/figures/all-touches.ts';
 import { lastDay } from '../../core/figures/last-day.ts';
+import { tellOwnDay } from '../../core/figures/own-day-told.ts';
 import { byWork } from '../../core/figures/review.ts';
-import { countedAs, playerStints } from '../../core/figures/stints.ts';
-import { ownDay } from '../../core/figures/usual.ts';
+import { countedAs, playerStints, type Stint } from '../../core/figures/stints.ts';
+import { type OwnWork, ownDay } from '../../core/figures/usual.ts';
 import type { Summary } from '../../core/ledger/summary.ts';
 import { currentRound, isRunning } from '../actions.ts';
 import { today } from '../device/clock.ts';
@@ -14,6 +16,7 @@ import { squad } from '../ledger.ts';
 import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
 import { Touches } from '../parts/figure.tsx';
+import { Fold } from '../parts/fold.tsx';
 import { HoldButton } from '../parts/hold-button.tsx';
 import { playerName } from '../parts/names.ts';
 import { Reading } from '../parts/reading.tsx';
@@ -23,8 +26,11 @@ import { OwnQuality } from '../quality/own-quality.tsx';
 import { href } from '../route.ts';
 import { figureWords } from '../words/figure-words.ts';
 import { kindName } from '../words/kind-name.ts';
+import { lookWords } from '../words/look-words.ts';
 import { words } from '../words/words.ts';
 import { OwnDrill } from './own-drill.tsx';
+import { OwnPicture } from './own-picture.tsx';
+import { OwnSentences } from './own-sentences.tsx';
 import './player.css';
 
 /**
@@ -32,7 +38,7 @@ import './player.css';
  * nothing on it can be changed and nothing leads away, until the coach takes the phone back.
  */
 export function PlayerScreen({ player }: { player: string }) {
-  const t = words.value.player;
+  const t = lookWords.value.player;
   const handed = prefs.value.handedTo !== undefined;
   const known = squad.value.has(player);
   const day = known ? lastDay(played(), player) : undefined;
@@ -65,7 +71,7 @@ export function PlayerScreen({ player }: { player: string }) {
           <Reading />
         ) : day ? (
           <>
-            <OwnDay day={day.day} earlier={day.earlier} player={player} />
+            <OwnDay day={day.day} earlier={day.earlier} player={player} handed={handed} />
             <OwnQuality player={player} />
           </>
         ) : (
@@ -112,11 +118,47 @@ function Name({ children, handed }: { children: string; handed: boolean }) {
   );
 }
 
-function OwnDay({ day, earlier, player }: { day: Summary; earlier: Summary[]; player: string }) {
-  const t = words.value.player;
-  const f = figureWords.value;
+/** Every number is for the coach, and folded away; a phone in a child's hands has none of it. */
+const open = signal(false);
+
+function OwnDay({
+  day,
+  earlier,
+  player,
+  handed,
+}: {
+  day: Summary;
+  earlier: Summary[];
+  player: string;
+  handed: boolean;
+}) {
   const works = ownDay(earlier, day, player);
   const stints = playerStints([day]).get(player) ?? [];
+  const told = tellOwnDay(works);
+  return (
+    <>
+      <OwnPicture works={told.works} />
+      <OwnSentences told={told} touches={sumEstimates(stints)} />
+      {!handed && (
+        <Fold title={lookWords.value.player.forCoach} open={open}>
+          <OwnNumbers {...{ works, stints, player }} />
+        </Fold>
+      )}
+    </>
+  );
+}
+
+function OwnNumbers({
+  works,
+  stints,
+  player,
+}: {
+  works: OwnWork[];
+  stints: Stint[];
+  player: string;
+}) {
+  const t = lookWords.value.player;
+  const f = figureWords.value;
   const kinds = byWork(stints);
   const touches = sumEstimates(stints);
   return (
@@ -148,7 +190,7 @@ function OwnDay({ day, earlier, player }: { day: Summary; earlier: Summary[]; pl
           stints={stints.filter((stint) => stint.countedAs === countedAs(work.terms))}
         />
       ))}
-      {works.some((work) => work.usual !== undefined) && <p class="faint">{t.beside}</p>}
+      {works.some((work) => work.usual !== undefined) && <p class="faint">{t.besideNote}</p>}
       <Trends player={player} note={f.player.trendsNote} />
     </>
   );

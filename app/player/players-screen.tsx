@@ -4,12 +4,12 @@ import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { go, href } from '../route.ts';
-import { words } from '../words/words.ts';
+import { lookWords } from '../words/look-words.ts';
 import './players.css';
 
 /** Everyone's name, and nobody's numbers: each player opens an own page. */
 export function PlayersScreen() {
-  const t = words.value.players;
+  const t = lookWords.value.players;
   const players = [...squad.value.values()];
   const resting = players.filter((player) => player.resting);
   return (
@@ -30,7 +30,7 @@ export function PlayersScreen() {
           <section class="part">
             <p>{t.pick}</p>
             <Names players={players.filter((player) => !player.resting)} />
-            <Button onClick={() => go('review')}>{words.value.players.review}</Button>
+            <Button onClick={() => go('review')}>{lookWords.value.players.review}</Button>
           </section>
         )}
         {resting.length > 0 && (

@@ -1,11 +1,16 @@
 import { useMemo, useState } from 'preact/hooks';
-import { families } from '../../core/drill/drill.ts';
+import { type Drill, families } from '../../core/drill/drill.ts';
 import { drillsOn } from '../../core/ledger/library.ts';
+import { fittingSize } from '../../core/planning/fitting-size.ts';
+import { withAsked } from '../../core/planning/next-asks.ts';
 import { type Proposal, proposeBlock, type Reason } from '../../core/planning/propose-block.ts';
 import { plannedMinutes, plannedRounds, USUAL_MINUTES } from '../../core/round/block.ts';
 import { currentPlan, plan as put } from '../actions.ts';
 import { today } from '../device/clock.ts';
-import { append, library, squadSettings } from '../ledger.ts';
+import { paceNow } from '../estimates.ts';
+import { append, library, squad, squadSettings } from '../ledger.ts';
+import { levels } from '../levels.ts';
+import { asked } from '../next-asks.ts';
 import { Button } from '../parts/button.tsx';
 import { CourtsAsked } from '../parts/courts-asked.tsx';
 import { Messages } from '../parts/messages.tsx';
@@ -59,12 +64,25 @@ function Proposing() {
         here,
         courts,
         size,
-        drills: drillsOn(library.value),
+        drills: withAsked(drillsOn(library.value), asked.value.drills),
+        sizeOf: (drill) => sizeForThose(drill, here, seconds),
         summaries: summaries.value,
         today: today(),
         skip,
       }),
-    [minutes, seconds, changeover, here.join(), courts, size, library.value, summaries.value, skip],
+    [
+      minutes,
+      seconds,
+      changeover,
+      here.join(),
+      courts,
+      size,
+      library.value,
+      summaries.value,
+      asked.value,
+      levels.value,
+      skip,
+    ],
   );
   return (
     <section class="part">
@@ -99,6 +117,13 @@ function Proposing() {
   );
 }
 
+/** The size for those who are here, or for the squad where nobody is yet. */
+function sizeForThose(drill: Drill, here: readonly string[], seconds: number): number | undefined {
+  const all = [...squad.value.values()].filter(({ resting }) => !resting).map(({ id }) => id);
+  const those = here.length > 1 ? here : all;
+  return fittingSize(levels.value, drill, those, seconds, paceNow(drill.id));
+}
+
 function Proposed({ proposal, number }: { proposal: Proposal; number: number }) {
   const t = planningWords.value.propose;
   const { plan, steps } = proposal;
@@ -117,6 +142,9 @@ function Proposed({ proposal, number }: { proposal: Proposal; number: number }) 
               <span class="number">× {step.rounds}</span>
               {drill && <Waiting drill={drill} />}
               <span class="propose-why small">{reasonOf(reason)}</span>
+              {drill && step.size !== undefined && (
+                <span class="propose-why small">{t.sized(step.size, drill.size)}</span>
+              )}
             </li>
           );
         })}

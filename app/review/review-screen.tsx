@@ -24,7 +24,7 @@ export function ReviewScreen({ player }: { player?: string | undefined }) {
       <main class="page">
         <header>
           <h1 class="break">{known && player !== undefined ? playerName(player) : t.title}</h1>
-          {player !== undefined && <Button onClick={() => go('review')}>{t.toSquad}</Button>}
+          {player !== undefined && <Button onClick={() => go('numbers')}>{t.toSquad}</Button>}
         </header>
         <Messages />
         <p class="small faint">{t.squadNote}</p>

@@ -55,6 +55,7 @@ const TakeIn = lazyPart(() => import('../parts/take-in.tsx').then((file) => file
 const CopyReminder = lazyPart(() =>
   import('../handover/copy-reminder.tsx').then((file) => file.CopyReminder),
 );
+const NextAsked = lazyPart(() => import('./next-asked.tsx').then((file) => file.NextAsked));
 
 function FirstSteps() {
   const t = words.value.today;
@@ -133,6 +134,7 @@ function BlockPart() {
           </p>
         </>
       )}
+      <NextAsked />
       <div class="row">
         <Button onClick={() => go('propose')}>{t.propose}</Button>
         <Button onClick={() => go('block')}>
@@ -229,9 +231,10 @@ function Closed() {
   return (
     <section class="part">
       <p>{t.closed}</p>
-      <Button as="main" onClick={() => go('players')}>
-        {words.value.court.players}
+      <Button as="main" onClick={() => go('review')}>
+        {t.evening}
       </Button>
+      <Button onClick={() => go('players')}>{words.value.court.players}</Button>
       <Button onClick={reopenPractice}>{t.reopen}</Button>
       <Button onClick={newPractice}>{t.newPractice}</Button>
     </section>

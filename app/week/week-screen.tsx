@@ -1,3 +1,4 @@
+import { signal } from '@preact/signals';
 import {
   isoWeek,
   readWeekName,
@@ -12,17 +13,18 @@ import { today } from '../device/clock.ts';
 import { estimated } from '../estimates.ts';
 import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
+import { Fold } from '../parts/fold.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { Reading } from '../parts/reading.tsx';
 import { history, summaries } from '../practices.ts';
 import { go, href } from '../route.ts';
 import { deskWords } from '../words/desk-words.ts';
-import { figureWords } from '../words/figure-words.ts';
 import { words } from '../words/words.ts';
 import { Attendance } from './attendance.tsx';
 import { DrillTable } from './drill-table.tsx';
 import { HandOver } from './hand-over.tsx';
 import { PlayerTable } from './player-table.tsx';
+import { WeekAtOnce } from './week-at-once.tsx';
 import './week.css';
 import './print.css';
 
@@ -43,15 +45,12 @@ export function WeekScreen({ week }: { week?: string | undefined }) {
         </header>
         <Ways from={shown} />
         <Messages />
-        <a class="button button-quiet" href={href('coverage')}>
-          {words.value.today.coverage}
-        </a>
         {history.value === undefined ? (
           <Reading />
         ) : practices.length === 0 ? (
           <Empty now={days.includes(today())} />
         ) : (
-          <Sheet key={weekName(shown)} practices={practices} name={weekName(shown)} />
+          <Sheet key={weekName(shown)} practices={practices} week={shown} />
         )}
       </main>
       <Bar />
@@ -98,23 +97,33 @@ function Empty({ now }: { now: boolean }) {
   );
 }
 
-function Sheet({ practices, name }: { practices: Summary[]; name: string }) {
+/** Stays as it was left from one week to the next. */
+const open = signal(false);
+
+function Sheet({ practices, week }: { practices: Summary[]; week: Week }) {
+  const t = deskWords.value.week;
   const played = practices.some(({ rounds }) => rounds.length > 0);
   return (
     <>
-      <Attendance practices={practices} />
-      {played ? (
-        <>
-          <PlayerTable practices={practices} />
-          <DrillTable practices={practices} />
-          <Button onClick={() => go('review')}>{figureWords.value.review.open}</Button>
-          <HandOver practices={practices} name={name} />
-        </>
-      ) : (
-        <section class="part">
-          <p>{deskWords.value.week.noRounds}</p>
-        </section>
-      )}
+      <WeekAtOnce practices={practices} week={week} />
+      {played && <HandOver practices={practices} name={weekName(week)} />}
+      <Fold title={t.everything} open={open}>
+        <a class="button button-quiet" href={href('coverage')}>
+          {words.value.today.coverage}
+        </a>
+        <Attendance practices={practices} />
+        {played ? (
+          <>
+            <PlayerTable practices={practices} />
+            <DrillTable practices={practices} />
+            <Button onClick={() => go('review')}>{words.value.today.evening}</Button>
+          </>
+        ) : (
+          <section class="part">
+            <p>{t.noRounds}</p>
+          </section>
+        )}
+      </Fold>
     </>
   );
 }

@@ -1,6 +1,6 @@
 import { at, formats } from './format.ts';
 
-const { number, one, span, count, decimalSign } = formats('en');
+const { number, one, span, count, decimalSign, list, weekday } = formats('en');
 
 /** What screens away from the court say: settings, the squad, the week. */
 export const desk = {
@@ -210,6 +210,20 @@ export const desk = {
     empty: 'No practice was held in this week.',
     emptyNow: 'No practice yet this week. It starts on Today, with who is here.',
     toLast: 'To the week of the last practice',
+    dayAtOnce: (there: number, away: string[]) =>
+      away.length === 0
+        ? 'Everybody was there.'
+        : `${number.format(there)} there. Away: ${list.format(away)}.`,
+    day: (date: string) => weekday.format(at(date)),
+    workAtOnce: 'Balls hit, and the usual week',
+    playersAtOnce: 'Days, balls, and own usual week',
+    thereOf: (there: number, days: number) =>
+      `there on ${number.format(there)} of ${count(days, 'day', 'days')}`,
+    ballsBeside: (balls: number, usual: number | undefined) =>
+      usual === undefined
+        ? count(balls, 'ball', 'balls')
+        : `${count(balls, 'ball', 'balls')}, usually ${number.format(usual)}`,
+    everything: 'Everything of this week',
     there: 'Who was there',
     thereNames: (players: number, names: string) =>
       `${count(players, 'player', 'players')}: ${names}.`,

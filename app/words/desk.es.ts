@@ -1,7 +1,7 @@
 import type { DeskWords } from './desk-words.ts';
 import { at, formats } from './format.ts';
 
-const { number, one, span, count, decimalSign } = formats('es');
+const { number, one, span, count, decimalSign, list, weekday } = formats('es');
 
 /** What screens away from the court say: settings, the squad, the week. */
 export const desk: DeskWords = {
@@ -211,6 +211,19 @@ export const desk: DeskWords = {
     empty: 'En esta semana no hubo ningún entrenamiento.',
     emptyNow: 'Todavía no hay entrenamientos esta semana. Se empieza en Hoy, con quién está.',
     toLast: 'Ir a la semana del último entrenamiento',
+    dayAtOnce: (there, away) =>
+      away.length === 0
+        ? 'Estuvieron todos.'
+        : `${count(there, 'presente', 'presentes')}. Faltaron: ${list.format(away)}.`,
+    day: (date) => weekday.format(at(date)),
+    workAtOnce: 'Bolas, y la semana habitual',
+    playersAtOnce: 'Días, bolas y su semana habitual',
+    thereOf: (there, days) => `presente ${number.format(there)} de ${count(days, 'día', 'días')}`,
+    ballsBeside: (balls, usual) =>
+      usual === undefined
+        ? count(balls, 'bola', 'bolas')
+        : `${count(balls, 'bola', 'bolas')}, lo habitual ${number.format(usual)}`,
+    everything: 'Todo lo de esta semana',
     there: 'Quién estuvo',
     thereNames: (players, names) => `${count(players, 'jugador', 'jugadores')}: ${names}.`,
     nobody: 'No se marcó a nadie como presente.',

@@ -1,7 +1,7 @@
 import type { DeskWords } from './desk-words.ts';
 import { at, formats } from './format.ts';
 
-const { number, one, span, count, decimalSign } = formats('fr');
+const { number, one, span, count, decimalSign, list, weekday } = formats('fr');
 
 /** What screens away from the court say: settings, the squad, the week. */
 export const desk: DeskWords = {
@@ -213,6 +213,19 @@ export const desk: DeskWords = {
     empty: 'Aucune séance n’a eu lieu cette semaine-là.',
     emptyNow: 'Pas encore de séance cette semaine. Elle commence dans Aujourd’hui, par qui est là.',
     toLast: 'Vers la semaine de la dernière séance',
+    dayAtOnce: (there, away) =>
+      away.length === 0
+        ? 'Tout le monde était là.'
+        : `${count(there, 'présent', 'présents')}. Absents : ${list.format(away)}.`,
+    day: (date) => weekday.format(at(date)),
+    workAtOnce: 'Balles, et la semaine d’habitude',
+    playersAtOnce: 'Jours, balles, semaine d’habitude',
+    thereOf: (there, days) => `présent ${number.format(there)} sur ${count(days, 'jour', 'jours')}`,
+    ballsBeside: (balls, usual) =>
+      usual === undefined
+        ? count(balls, 'balle', 'balles')
+        : `${count(balls, 'balle', 'balles')}, d’habitude ${number.format(usual)}`,
+    everything: 'Tout de cette semaine',
     there: 'Qui était là',
     thereNames: (players, names) => `${count(players, 'joueur', 'joueurs')} : ${names}.`,
     nobody: 'Personne n’a été noté présent.',

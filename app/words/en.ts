@@ -137,6 +137,7 @@ export const en = {
     settled: 'settled',
     close: 'Close this practice',
     closed: 'This practice is closed.',
+    evening: 'After practice',
     reopen: 'Open it again',
     newPractice: 'Start another practice',
     stillOpen: 'Still open in this practice:',
@@ -325,34 +326,6 @@ export const en = {
   reading: 'Reading earlier practices…',
   notRead:
     'Earlier practices could not be read just now. They are safe on this phone; open the app again.',
-  players: {
-    title: 'Players',
-    pick: 'Tap your name to see what you did.',
-    none: 'No players yet: add the squad first.',
-    toSquad: 'To the squad',
-    resting: 'Inactive',
-    review: 'Review of the squad, for the coach',
-  },
-  player: {
-    today: 'Today',
-    notHere: 'This player is not on this phone.',
-    nothing: 'Nothing is counted for you yet. Your sets stand here after your first round.',
-    touches: 'Balls hit',
-    countedNote:
-      'At least: what completed sets prove. About: with the balls of unfinished sets, as far as the clock tells; the range holds the true number four times in five. Touch a figure to see how it comes about.',
-    sets: (sets: number): string => (isOne(sets) ? 'set' : 'sets'),
-    onTarget: 'on target',
-    noSet: 'No set completed.',
-    noneOnTarget: 'None on target.',
-    usual: (sets: number) => `usual ${one.format(sets)}`,
-    best: (sets: number) => `best ${one.format(sets)}`,
-    newBest: 'New personal best!',
-    first: 'First time at this drill, counted this way.',
-    beside: 'Compared with your own earlier practices, for equal time.',
-    hand: (name: string) => `Hand the phone to ${name}`,
-    handNote:
-      'The phone then shows this page and nothing else. To take it back, hold “For the coach” at the foot of the page for two seconds.',
-  },
   pair: {
     title: (letter: string) => `Pair ${letter}`,
     notIn: (letter: string) => `No pair ${letter} plays in this round.`,

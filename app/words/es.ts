@@ -7,6 +7,7 @@ import { handover } from './handover.es.ts';
 import { inSpain, saidBy } from './in-spain.ts';
 import type { Language } from './languages.ts';
 import { localeOf } from './locale.ts';
+import { look } from './look.es.ts';
 import { planning } from './planning.es.ts';
 import { quality } from './quality.es.ts';
 import type { Words } from './words.ts';
@@ -157,6 +158,7 @@ export const es: Words = {
     settled: 'revisada',
     close: 'Cerrar este entrenamiento',
     closed: 'Este entrenamiento está cerrado.',
+    evening: 'Tras el entreno',
     reopen: 'Abrirlo de nuevo',
     newPractice: 'Empezar otro entrenamiento',
     stillOpen: 'Queda pendiente en este entrenamiento:',
@@ -347,34 +349,6 @@ export const es: Words = {
   reading: 'Leyendo entrenamientos anteriores…',
   notRead:
     'Ahora mismo no se pudieron leer los entrenamientos anteriores. Están a salvo en este teléfono; volver a abrir la app.',
-  players: {
-    title: 'Jugadores',
-    pick: 'Toca tu nombre y mira lo que hiciste.',
-    none: 'Todavía no hay jugadores: añadir antes el grupo.',
-    toSquad: 'Ir al grupo',
-    resting: 'Inactivo',
-    review: 'Análisis del grupo, para el entrenador',
-  },
-  player: {
-    today: 'Hoy',
-    notHere: 'Este jugador no está en este teléfono.',
-    nothing: 'Todavía no hay nada contado. Tus series aparecen aquí tras tu primera ronda.',
-    touches: 'Bolas golpeadas',
-    countedNote:
-      'Al menos: lo que prueban las series completas. Unos: con las bolas de las series sin terminar, hasta donde lo dice el reloj; el intervalo contiene el número verdadero cuatro de cada cinco veces. Toca una cifra para ver de dónde sale.',
-    sets: (sets) => (isOne(sets) ? 'serie' : 'series'),
-    onTarget: 'en el objetivo',
-    noSet: 'Ninguna serie completa.',
-    noneOnTarget: 'Ninguna en el objetivo.',
-    usual: (sets) => `habitual ${one.format(sets)}`,
-    best: (sets) => `récord ${one.format(sets)}`,
-    newBest: '¡Nuevo récord personal!',
-    first: 'Primera vez en este ejercicio contado así.',
-    beside: 'Se compara con tus entrenamientos anteriores, con el mismo tiempo.',
-    hand: (name) => `Pasar el teléfono a ${name}`,
-    handNote:
-      'El teléfono muestra entonces esta página y nada más. Para recuperarlo, mantener pulsado «Para el entrenador» al pie de la página durante dos segundos.',
-  },
   pair: {
     title: (letter) => `Pareja ${letter}`,
     notIn: (letter) => `En esta ronda no juega ninguna pareja ${letter}.`,
@@ -390,7 +364,7 @@ export const es: Words = {
   help: 'Ayuda',
 };
 
-const anywhere: Language = { words: es, figures, planning, desk, card, handover, quality };
+const anywhere: Language = { words: es, figures, planning, desk, card, handover, quality, look };
 
 export const language: Language =
   localeOf('es', globalThis.navigator?.languages ?? []) === 'es-ES'

@@ -63,8 +63,7 @@ export const figures = {
   },
 
   review: {
-    title: 'Review',
-    open: 'Review of the squad',
+    title: 'The squad in numbers',
     openPlayer: (name: string) => `Review of ${name}`,
     toSquad: 'To the squad',
     nothing: 'No round has been played yet. Figures stand here after the first one.',

@@ -55,8 +55,7 @@ export const figures: FigureWords = {
   },
 
   review: {
-    title: 'Análisis',
-    open: 'Análisis del grupo',
+    title: 'El grupo en cifras',
     openPlayer: (name) => `Análisis de ${name}`,
     toSquad: 'Ir al grupo',
     nothing: 'Todavía no se jugó ninguna ronda. Las cifras aparecen aquí después de la primera.',

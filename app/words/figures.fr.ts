@@ -54,8 +54,7 @@ export const figures: FigureWords = {
   },
 
   review: {
-    title: 'Bilan',
-    open: 'Bilan du groupe',
+    title: 'Le groupe en chiffres',
     openPlayer: (name) => `Bilan de ${name}`,
     toSquad: 'Vers le groupe',
     nothing: 'Aucun passage n’a encore été joué. Les chiffres seront ici après le premier.',

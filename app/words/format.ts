@@ -26,6 +26,7 @@ export function formats(code: string) {
     percent: new Intl.NumberFormat(language, { style: 'percent' }),
     day: ofDay({ weekday: 'long', month: 'long' }),
     shortDay: ofDay({ month: 'short' }),
+    weekday: ofDay({ weekday: 'short' }),
     span: ofDay({ month: 'long', year: 'numeric' }),
     list: new Intl.ListFormat(language, { type: 'conjunction' }),
     /** Whether a number asks for the singular: 1 in English, 0 and 1 in French. */

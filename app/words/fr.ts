@@ -5,6 +5,7 @@ import { figures } from './figures.fr.ts';
 import { at, formats } from './format.ts';
 import { handover } from './handover.fr.ts';
 import type { Language } from './languages.ts';
+import { look } from './look.fr.ts';
 import { planning } from './planning.fr.ts';
 import { quality } from './quality.fr.ts';
 import type { Words } from './words.ts';
@@ -153,6 +154,7 @@ export const fr: Words = {
     settled: 'vérifié',
     close: 'Clore cette séance',
     closed: 'Cette séance est close.',
+    evening: 'Après la séance',
     reopen: 'La rouvrir',
     newPractice: 'Commencer une autre séance',
     stillOpen: 'Encore en suspens dans cette séance :',
@@ -347,34 +349,6 @@ export const fr: Words = {
   reading: 'Lecture des séances passées…',
   notRead:
     'Les séances passées n’ont pas pu être lues à l’instant. Elles sont en sûreté sur ce téléphone ; rouvrez l’appli.',
-  players: {
-    title: 'Joueurs',
-    pick: 'Touche ton nom pour voir ce que tu as fait.',
-    none: 'Pas encore de joueurs : créer d’abord le groupe.',
-    toSquad: 'Vers le groupe',
-    resting: 'En retrait',
-    review: 'Bilan du groupe, pour l’entraîneur',
-  },
-  player: {
-    today: 'Aujourd’hui',
-    notHere: 'Ce joueur n’est pas sur ce téléphone.',
-    nothing: 'Rien n’est encore compté pour toi. Tes séries seront ici après ton premier passage.',
-    touches: 'Balles frappées',
-    countedNote:
-      'Au moins : ce que prouvent les séries complètes. Environ : avec les balles des séries inachevées, autant que le chrono le dit ; la fourchette contient le vrai nombre quatre fois sur cinq. Touche un chiffre pour voir d’où il vient.',
-    sets: (sets) => (isOne(sets) ? 'série' : 'séries'),
-    onTarget: 'dans la cible',
-    noSet: 'Aucune série complète.',
-    noneOnTarget: 'Aucune dans la cible.',
-    usual: (sets) => `d’habitude ${one.format(sets)}`,
-    best: (sets) => `record ${one.format(sets)}`,
-    newBest: 'Nouveau record personnel !',
-    first: 'Première fois à cet exercice, compté ainsi.',
-    beside: 'Comparé à tes propres séances passées, pour le même temps.',
-    hand: (name) => `Passer le téléphone à ${name}`,
-    handNote:
-      'Le téléphone ne montre alors que cette page. Pour le reprendre, tenir « Pour l’entraîneur » appuyé deux secondes au bas de la page.',
-  },
   pair: {
     title: (letter) => `Paire ${letter}`,
     notIn: (letter) => `Aucune paire ${letter} ne joue ce passage.`,
@@ -390,4 +364,13 @@ export const fr: Words = {
   help: 'Aide',
 };
 
-export const language: Language = { words: fr, figures, planning, desk, card, handover, quality };
+export const language: Language = {
+  words: fr,
+  figures,
+  planning,
+  desk,
+  card,
+  handover,
+  quality,
+  look,
+};

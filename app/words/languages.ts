@@ -3,6 +3,7 @@ import type { DeskWords } from './desk-words.ts';
 import { en } from './en.ts';
 import type { FigureWords } from './figure-words.ts';
 import type { HandoverWords } from './handover-words.ts';
+import type { LookWords } from './look-words.ts';
 import type { PlanningWords } from './planning-words.ts';
 import type { QualityWords } from './quality-words.ts';
 import type { Words } from './words.ts';
@@ -16,6 +17,7 @@ export interface Language {
   card?: CardWords;
   handover?: HandoverWords;
   quality?: QualityWords;
+  look?: LookWords;
 }
 
 export const english: Language = { words: en };

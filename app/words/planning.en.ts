@@ -75,6 +75,8 @@ export const planning = {
             ? `${family}: already today, for balance`
             : `${family}: ${count(days, 'day', 'days')} ago, for balance`,
     },
+    sized: (size: number, own: number) =>
+      `${number.format(size)} in a row suits those who play better than ${number.format(own)}.`,
     take: 'Take this block',
     another: 'Another',
     first: 'Back to the first',

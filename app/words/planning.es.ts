@@ -78,6 +78,8 @@ export const planning: PlanningWords = {
             ? `${family}: ya hoy, por equilibrio`
             : `${family}: ${ago(days)}, por equilibrio`,
     },
+    sized: (size, own) =>
+      `${number.format(size)} seguidas convienen más a quienes juegan que ${number.format(own)}.`,
     take: 'Usar este bloque',
     another: 'Otro',
     first: 'Volver al primero',

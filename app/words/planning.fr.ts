@@ -80,6 +80,8 @@ export const planning: PlanningWords = {
             ? `${family} : déjà aujourd’hui, pour l’équilibre`
             : `${family} : il y a ${count(days, 'jour', 'jours')}, pour l’équilibre`,
     },
+    sized: (size, own) =>
+      `${number.format(size)} d’affilée conviennent mieux à ceux qui jouent que ${number.format(own)}.`,
     take: 'Prendre ce bloc',
     another: 'Un autre',
     first: 'Retour au premier',

@@ -18,6 +18,12 @@ export interface LevelChange {
  * player has no tally of it.
  */
 export function weeklyChange(fit: LevelFit, name: string, kind?: Family): LevelChange | undefined {
+  const parts = changeParts(fit, name, kind);
+  return parts && changeOf(fit, parts);
+}
+
+/** The same as a sum of unknowns. */
+export function changeParts(fit: LevelFit, name: string, kind?: Family): Part[] | undefined {
   const seen = [...fit.kinds].flatMap(([own, { players }]) => {
     const atKind = players.get(name);
     return atKind && (kind === undefined || own === kind) ? [atKind] : [];
@@ -25,10 +31,12 @@ export function weeklyChange(fit: LevelFit, name: string, kind?: Family): LevelC
   const player = fit.players.get(name);
   if (!player || seen.length === 0) return undefined;
   const all = seen.reduce((sum, { tallies }) => sum + tallies, 0);
-  const { mean, sd } = fit.sum([
-    [player.change, 1],
-    ...seen.map(({ change, tallies }): Part => [change, tallies / all]),
-  ]);
+  return [[player.change, 1], ...seen.map(({ change, tallies }): Part => [change, tallies / all])];
+}
+
+/** A sum of changes with the chance that it is one upwards. */
+export function changeOf(fit: LevelFit, parts: readonly Part[]): LevelChange {
+  const { mean, sd } = fit.sum(parts);
   return { mean, sd, rise: phi(mean / sd) };
 }
 

@@ -19,7 +19,7 @@ const TOLD_APART_FROM = 0.9;
 const NOTHING_TOLD = 0.95;
 
 /** Over the last eight weeks, or over the window where it is shorter. */
-const middleOf = ({ age }: LevelFit): number => Math.min(MIDDLE_WEEKS, age / 2);
+export const middleOf = ({ age }: LevelFit): number => Math.min(MIDDLE_WEEKS, age / 2);
 
 /**
  * How far a player is above the mean of the squad at a kind of work over the last eight weeks: more

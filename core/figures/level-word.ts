@@ -1,15 +1,15 @@
 import type { Family } from '../drill/drill.ts';
 import { Z_OF_80 } from './level.ts';
-import { weeklyChange } from './level-change.ts';
+import { type LevelChange, weeklyChange } from './level-change.ts';
 import type { LevelFit } from './level-fit.ts';
 import { ENOUGH_PRACTICES, type TrendWord } from './trend.ts';
 
 /** Fewer rounds of a kind than this say nothing of a change in it. */
 const ENOUGH_TALLIES = 3;
 /** A shorter window than so many weeks shows no change. */
-const ENOUGH_WEEKS = 3;
+export const ENOUGH_WEEKS = 3;
 /** The change that a word is about. */
-const WEEKS = 8;
+export const WORD_WEEKS = 8;
 /** A change in logits that a coach would want to know of, about five balls in a hundred: ours, no source. */
 const MATTERS = 0.5;
 
@@ -34,8 +34,13 @@ export function changeWord(fit: LevelFit, player: string, kind?: Family): TrendW
   if (!weekly || practices < ENOUGH_PRACTICES || fit.age < ENOUGH_WEEKS) return 'too-few';
   const tallies = kind && fit.kinds.get(kind)?.players.get(player)?.tallies;
   if (tallies !== undefined && tallies < ENOUGH_TALLIES) return 'too-few';
-  const mean = WEEKS * weekly.mean;
-  const reach = Z_OF_80 * WEEKS * weekly.sd;
+  return wordOf(weekly);
+}
+
+/** The word for a change a week, where enough was seen of it. */
+export function wordOf(weekly: LevelChange): Exclude<TrendWord, 'too-few'> {
+  const mean = WORD_WEEKS * weekly.mean;
+  const reach = Z_OF_80 * WORD_WEEKS * weekly.sd;
   if (mean >= reach) return 'rising';
   if (mean <= -reach) return 'falling';
   return Math.abs(mean) + reach < MATTERS ? 'steady' : 'unclear';

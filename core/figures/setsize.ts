@@ -133,24 +133,34 @@ export function adviseSize(pair: Consistency & { seconds: number; target?: numbe
   smaller: number;
   larger: number;
 } {
-  const { seconds, target = USUAL_TARGET } = pair;
-  mustBeConsistency(pair);
-  mustBePositive('seconds', seconds);
+  const { target = USUAL_TARGET } = pair;
   mustBePositive('target', target);
-  const pace = paceOf(pair);
-  const nodes = consistencyNodes(pair);
-  const expected = (size: number) =>
-    nodes.reduce(
-      (sum, { share, weight }) => sum + weight * renewals(seconds, pace, fromTheStart(size, share)),
-      0,
-    );
-
+  const expected = setsBySize(pair);
   let best = { size: SMALLEST, expected: expected(SMALLEST) };
   for (let size = SMALLEST + 1; size <= LARGEST; size++) {
     const next = { size, expected: expected(size) };
     if (Math.abs(next.expected - target) < Math.abs(best.expected - target)) best = next;
   }
   return { ...best, smaller: expected(best.size - 1), larger: expected(best.size + 1) };
+}
+
+/**
+ * The sets in a row that are to be expected of a pair in a round at each size, averaged over what is
+ * known of its consistency, as a Beta no wider than a + b = 2.
+ */
+export function setsBySize(
+  pair: Consistency & { seconds: number } & Pace,
+): (size: number) => number {
+  const { seconds } = pair;
+  mustBeConsistency(pair);
+  mustBePositive('seconds', seconds);
+  const pace = paceOf(pair);
+  const nodes = consistencyNodes(pair);
+  return (size) =>
+    nodes.reduce(
+      (sum, { share, weight }) => sum + weight * renewals(seconds, pace, fromTheStart(size, share)),
+      0,
+    );
 }
 
 /** Shares and their weights, which sum to 1: even in the logit, so the density gains p (1 − p). */

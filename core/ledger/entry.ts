@@ -87,6 +87,13 @@ const standing = {
   'player-erased': entry('player-erased', { player: Id }),
   /** A practice goes with all its entries; it is named so that the entry is none of them. */
   'practice-erased': entry('practice-erased', { erased: Id }),
+  /** What the coach asks for at the next practice: a drill in its block, or two as a pair; or no longer. */
+  'next-asked': entry('next-asked', {
+    drill: z.optional(Id),
+    a: z.optional(Id),
+    b: z.optional(Id),
+    on: z.boolean(),
+  }),
 };
 
 const practice = { practice: Id };

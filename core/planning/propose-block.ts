@@ -64,6 +64,7 @@ export const roundsThatFit = (minutes: number, seconds: number, changeover: numb
  * @param drills those to choose from
  * @param summaries in any order; what is later than `today` is passed over
  * @param today YYYY-MM-DD
+ * @param sizeOf the size to play a drill in where its own does not suit those who are here
  * @param skip 0 for the best, 1 for the next best set of drills and rounds, and so on
  * @returns undefined where no round fits, there is no drill, or there are no more blocks
  * @throws RangeError that names a minutes, seconds, changeover, courts or skip that makes no sense
@@ -78,6 +79,7 @@ export function proposeBlock({
   drills,
   summaries,
   today,
+  sizeOf,
   skip = 0,
 }: {
   minutes: number;
@@ -89,6 +91,7 @@ export function proposeBlock({
   drills: readonly Drill[];
   summaries: readonly Summary[];
   today: string;
+  sizeOf?: (drill: Drill) => number | undefined;
   skip?: number;
 }): Proposal | undefined {
   must('minutes', minutes, minutes >= 0 && Number.isFinite(minutes));
@@ -96,8 +99,8 @@ export function proposeBlock({
   must('changeover', changeover, changeover >= 0 && Number.isFinite(changeover));
   must('courts', courts, courts === undefined || (Number.isInteger(courts) && courts >= 1));
   must('skip', skip, Number.isInteger(skip) && skip >= 0);
-  const fitting = roundsThatFit(minutes, seconds, changeover);
-  const rounds = Math.min(fitting, MOST_PROPOSED_ROUNDS, MOST_STEP_ROUNDS * drills.length);
+  const most = roundsThatFit(minutes, seconds, changeover);
+  const rounds = Math.min(most, MOST_PROPOSED_ROUNDS, MOST_STEP_ROUNDS * drills.length);
   if (rounds < 1) return undefined;
 
   const due = whatIsDue(summaries, today, here);
@@ -108,10 +111,12 @@ export function proposeBlock({
     const chosen = drills[drill]!;
     const before = found.block[at - 1];
     const drillDays = due.drillDays(chosen.id);
+    const fitting = sizeOf?.(chosen);
     return {
       step: {
         ...{ drill: chosen.id, rounds },
         ...(rolesDiffer(chosen) ? { partners: 'keep', renew: true } : { partners: 'turn' }),
+        ...(fitting !== undefined && { size: fitting }),
       },
       family: chosen.family,
       reason: reasonFor(chosen, due, today),

@@ -8,6 +8,7 @@ import { handover as handoverEn } from '../../app/words/handover.en.ts';
 import { inSpain, saidBy } from '../../app/words/in-spain.ts';
 import { languages, type Spoken, spoken, spokenOf } from '../../app/words/languages.ts';
 import { localeOf } from '../../app/words/locale.ts';
+import { look as lookEn } from '../../app/words/look.en.ts';
 import { planning as planningEn } from '../../app/words/planning.en.ts';
 import { quality as qualityEn } from '../../app/words/quality.en.ts';
 import { type Roots, readIn, textsOf, unread } from './text-uses.ts';
@@ -20,6 +21,7 @@ const english = {
   card: cardEn,
   handover: handoverEn,
   quality: qualityEn,
+  look: lookEn,
 };
 type Whole = typeof english;
 type Other = Exclude<Spoken, 'en'>;
@@ -68,9 +70,11 @@ const FORMATS = [
   'words.court.more',
   'words.court.takeBack',
   'card.role',
+  'desk.week.day',
   'desk.week.span',
   'desk.week.inMinutes',
   'desk.settings.version',
+  'look.percent',
   'figures.number',
   'figures.rounded',
   'figures.rate',
@@ -235,6 +239,7 @@ describe('every text', () => {
     deskWords: deskEn,
     cardWords: cardEn,
     handoverWords: handoverEn,
+    lookWords: lookEn,
   };
   const app = new URL('../../app/', import.meta.url);
   const texts = new RegExp(`^words/(.*\\.)?(${spoken.join('|')})\\.ts$`);

@@ -91,9 +91,10 @@ test('a pair that was not heard is in no sum, the week says so, and it can be pu
   for (const sets of [3, 1, 2, 2, 4]) await call(sets);
   await touch('Next round');
   await coach.visit('week');
+  await coach.unfold();
   await page.clock.runFor(2_000);
   await expect(page.getByText('1 count was not heard')).toBeVisible();
-  await page.getByRole('link', { name: 'Put right practice 1' }).tap();
+  await page.getByRole('link', { name: 'Put right practice 1' }).first().tap();
   await page.getByRole('link', { name: /^Round 1/ }).tap();
   await page.locator('.pads[aria-label^="Teo"]').first().getByText('3', { exact: true }).tap();
   await touch('Done');

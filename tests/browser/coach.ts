@@ -31,6 +31,11 @@ export class Coach {
     await page.locator('h1, .wall').first().waitFor();
   }
 
+  /** Opens what the week, or a player's page, folds away; it stays open as long as the page. */
+  async unfold(): Promise<void> {
+    await this.page.locator('.fold[aria-expanded=false]').tap();
+  }
+
   async pasteSquad(csv: string): Promise<void> {
     await this.visit('squad');
     await this.page.getByLabel('Paste the list here').fill(csv);

@@ -6,6 +6,9 @@ import { desk as deskFr } from '../../app/words/desk.fr.ts';
 import { en } from '../../app/words/en.ts';
 import { es } from '../../app/words/es.ts';
 import { fr } from '../../app/words/fr.ts';
+import { look as lookEn } from '../../app/words/look.en.ts';
+import { look as lookEs } from '../../app/words/look.es.ts';
+import { look as lookFr } from '../../app/words/look.fr.ts';
 import { planning as planningEn } from '../../app/words/planning.en.ts';
 import { planning as planningEs } from '../../app/words/planning.es.ts';
 import { planning as planningFr } from '../../app/words/planning.fr.ts';
@@ -52,12 +55,12 @@ const PLAYERS = ['Pip', 'Juno', 'Odile', 'Bram', 'Suki'];
 /** EVERY=1 walks each language in both themes; else each theme is walked, and each language. */
 const EVERY = process.env.EVERY !== undefined;
 const LANGUAGES = [
-  { locale: 'en-GB', t: { ...en, ...deskEn }, planning: planningEn },
-  { locale: 'fr-FR', t: { ...fr, ...deskFr }, planning: planningFr },
-  { locale: 'es-MX', t: { ...es, ...deskEs }, planning: planningEs },
+  { locale: 'en-GB', t: { ...en, ...deskEn }, planning: planningEn, look: lookEn },
+  { locale: 'fr-FR', t: { ...fr, ...deskFr }, planning: planningFr, look: lookFr },
+  { locale: 'es-MX', t: { ...es, ...deskEs }, planning: planningEs, look: lookEs },
 ];
 
-for (const [place, { locale, t, planning }] of LANGUAGES.entries()) {
+for (const [place, { locale, t, planning, look }] of LANGUAGES.entries()) {
   for (const [turn, theme] of (['light', 'dark'] as const).entries()) {
     if (!EVERY && turn !== place % 2) continue;
     test.describe(`axe finds nothing, ${locale}, ${theme}`, () => {
@@ -81,6 +84,7 @@ for (const [place, { locale, t, planning }] of LANGUAGES.entries()) {
           ...['', 'squad', 'block', 'players', 'week', 'settings', 'drill', 'court', 'help'],
           ...['drill/lob-and-overhead', 'review', 'coverage', 'propose', 'sheet', 'wall'],
           ...['tempo/lob-and-overhead', 'settle/none', 'player/none', 'nowhere', 'handover'],
+          ...['numbers', 'glance', 'neglected', 'together', 'sizes', 'line/none'],
         ]) {
           await coach.visit(address);
           await expectNothing(page, address);
@@ -95,7 +99,7 @@ for (const [place, { locale, t, planning }] of LANGUAGES.entries()) {
           await page.getByRole('heading', { level: 1, name: 'Pip' }).waitFor();
           await expectNothing(page, `a player of ${address}`);
         }
-        await coach.button(t.player.hand('Pip')).tap();
+        await coach.button(look.player.hand('Pip')).tap();
         await expectNothing(page, 'a handed phone');
       });
 

@@ -38,6 +38,7 @@ async function played(page: Page): Promise<void> {
   await plantEntries(page, pen.entries);
   await coach.visit('week');
   await page.reload();
+  await coach.unfold();
   // All touches are worked out once the screen stands: each row then tells their limits.
   await expect(page.getByRole('cell', { name: /\(\d+\D+\d+\)/ }).first()).toBeVisible();
 }

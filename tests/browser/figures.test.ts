@@ -49,7 +49,7 @@ async function loadDemo(page: Page): Promise<void> {
   await coach.visit('settings');
   await coach.button('Load the demo').tap();
   await expect(coach.button('Remove the demo').first()).toBeVisible({ timeout: 60_000 });
-  await coach.visit('review');
+  await coach.visit('numbers');
   // All touches of a season are worked out while the phone is idle.
   await expect(page.getByRole('heading', { name: 'Level, with an average partner' })).toBeVisible();
   await expect(page.getByText('still being worked out')).toHaveCount(0, { timeout: 400_000 });
@@ -274,6 +274,7 @@ test('no sum, mean or percent of the invented season differs from a recount of i
   await coach.visit('week');
   const toLast = coach.button('To the week of the last practice');
   if (await toLast.isVisible()) await toLast.tap();
+  await coach.unfold();
   for (let empty = 0; empty < 2; ) {
     await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
     if (await page.getByRole('table', { name: 'By player' }).isVisible()) {
@@ -289,7 +290,7 @@ test('no sum, mean or percent of the invented season differs from a recount of i
   expect(distinct(rows, 'date')).toBe(36);
 
   // The squad over all its weeks: what a pair does in a minute.
-  await coach.visit('review');
+  await coach.visit('numbers');
   await page.getByLabel('Weeks that are looked at').selectOption({ label: '12 weeks' });
   const perPair = (own: readonly Row[]) => sum(own, 'live_seconds') / 120;
   await checkKinds(page, rows, pairSets, perPair);

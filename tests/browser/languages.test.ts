@@ -88,7 +88,17 @@ for (const { locale, t } of [
       await page.getByRole('link', { name: 'Pip' }).tap();
       await page.getByRole('heading', { level: 1, name: 'Pip' }).waitFor();
       await look('player');
-      for (const address of ['week', 'settings', 'review', 'coverage', 'propose', 'help']) {
+      for (const address of [
+        'week',
+        'settings',
+        'review',
+        'numbers',
+        'glance',
+        'sizes',
+        'coverage',
+        'propose',
+        'help',
+      ]) {
         await coach.visit(address);
         await look(address);
       }

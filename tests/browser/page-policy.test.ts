@@ -19,6 +19,7 @@ const CELLS = [
 const SCREENS = [
   ...['', 'squad', 'block', 'players', 'week', 'settings', 'drill', 'drill/mini-rally', 'coverage'],
   ...['propose', 'tempo', 'review', 'sheet', 'wall', 'help', 'court', 'nowhere', 'handover'],
+  ...['numbers', 'glance', 'neglected', 'together', 'sizes'],
 ];
 
 /** Everything that the page asked of another origin, or its policy forbade, or a dialog opened. */
@@ -135,6 +136,7 @@ test('names are shown as text on every screen, on paper and in the table', async
   await lookAtAll(page, players);
 
   await coach.visit('week');
+  await coach.unfold();
   const download = page.waitForEvent('download');
   await coach.button(/Share the week/).tap();
   const table = readFileSync(await (await download).path(), 'utf8');

@@ -25,7 +25,9 @@ const trends = (page: Page) =>
     );
 
 async function at(page: Page, address: string): Promise<void> {
-  await new Coach(page).visit(address);
+  const coach = new Coach(page);
+  await coach.visit(address);
+  if (address.startsWith('player')) await coach.unfold();
   await page.getByRole('heading', { name: 'Over the practices' }).waitFor();
 }
 
@@ -40,7 +42,7 @@ test('a player’s page and the review say the same words over the same practice
   await at(page, `player/${playerId(0)}`);
   expect(await trends(page)).toEqual(review);
   // And the squad's list has the same words.
-  await new Coach(page).visit('review');
+  await new Coach(page).visit('numbers');
   const words = page.locator('.review-players > li').first().locator('dt');
   expect(new Set(await words.allTextContents())).toEqual(
     new Set(

@@ -92,6 +92,7 @@ describe.skipIf(!engine)('the main job in WebKit', () => {
     await phone.tap('Players and their counts');
     await phone.tap('Suki');
     const touches = (byHand.get('Suki')?.sets ?? 0) * TOUCHES_EACH;
+    await phone.tap('Every number of the day');
     await phone.reads('.own-total', `${touches} `);
     for (const other of NAMES) {
       if (other !== 'Suki') expect(await phone.text('main')).not.toContain(other);

@@ -105,7 +105,11 @@ export async function lookAtReview(
   page: Page,
   player?: string,
 ): Promise<LookedReview> {
-  const root = await goTo(phone, page, ...(player === undefined ? ['review'] : ['review', player]));
+  const root = await goTo(
+    phone,
+    page,
+    ...(player === undefined ? ['numbers'] : ['review', player]),
+  );
   return {
     drills: new Map(
       all(root, 'details.review-drill').map((drill) => [

@@ -51,6 +51,7 @@ const sayings: { [K in Kind]: Extract<Saying, { kind: K }> } = {
   'block-dropped': { kind: 'block-dropped', block: 'b1' },
   'wish-set': { kind: 'wish-set', a: 'p1', b: 'p2', wish: 'together' },
   'squad-set': { kind: 'squad-set', size: 'middle', courts: 2, units: 'feet' },
+  'next-asked': { kind: 'next-asked', drill: 'd1', a: 'p1', b: 'p2', on: true },
   'practice-opened': { kind: 'practice-opened', practice: PRACTICE, date: '2026-03-02' },
   'player-came': { kind: 'player-came', practice: PRACTICE, player: 'p1' },
   'player-left': { kind: 'player-left', practice: PRACTICE, player: 'p1' },
@@ -114,7 +115,7 @@ describe('an entry of this version', () => {
     const entry: Record<string, unknown> = made(saying);
     const optional = new Set([
       ...['level', 'hand', 'player', 'name', 'courts', 'sets', 'second'],
-      ...['focus', 'effort', 'minutes'],
+      ...['focus', 'effort', 'minutes', 'drill', 'a', 'b'],
     ]);
     const must = Object.keys(entry).filter(
       (field) =>
@@ -233,6 +234,7 @@ describe('a record that is damaged', () => {
     [wrong('drill-switched', { on: 'yes' }), 'on'],
     [wrong('wish-set', { wish: 'apart?' }), 'wish'],
     [wrong('wish-set', { b: 'p1' }), 'b'],
+    [wrong('next-asked', { a: '' }), 'a'],
     [wrong('squad-set', { size: 'tiny' }), 'size'],
     [wrong('squad-set', { courts: 0 }), 'courts'],
     [wrong('squad-set', { courts: 13 }), 'courts'],

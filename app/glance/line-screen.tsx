@@ -1,0 +1,146 @@
+import { type Family, families } from '../../core/drill/drill.ts';
+import { levelOf } from '../../core/figures/level.ts';
+import type { LevelFit } from '../../core/figures/level-fit.ts';
+import { levelLine } from '../../core/figures/level-line.ts';
+import { changeWord } from '../../core/figures/level-word.ts';
+import { practiceTrend } from '../../core/figures/practice-trend.ts';
+import { isOnTarget, playerStints } from '../../core/figures/stints.ts';
+import { estimated } from '../estimates.ts';
+import { squad } from '../ledger.ts';
+import { levels, targetLevels } from '../levels.ts';
+import { Bar } from '../parts/bar.tsx';
+import { Explained } from '../parts/explained.tsx';
+import { Messages } from '../parts/messages.tsx';
+import { playerName } from '../parts/names.ts';
+import { Reading } from '../parts/reading.tsx';
+import { history } from '../practices.ts';
+import { href } from '../route.ts';
+import { figureWords } from '../words/figure-words.ts';
+import { kindName } from '../words/kind-name.ts';
+import { lookWords } from '../words/look-words.ts';
+import { LineChart } from './line-chart.tsx';
+import './line.css';
+
+/** A player's line over the last twelve weeks with its band, the practices as dots; all kinds, or one. */
+export function LineScreen({
+  player,
+  kind,
+  target,
+}: {
+  player: string;
+  kind?: string | undefined;
+  target?: string | undefined;
+}) {
+  const t = lookWords.value.line;
+  const family = families.find((each) => each === kind);
+  const onTarget = target !== undefined;
+  const fit = onTarget ? targetLevels.value : levels.value;
+  return (
+    <>
+      <main class="page">
+        <header>
+          <h1 class="break">{playerName(player)}</h1>
+          <a class="button" href={href('glance')}>
+            {lookWords.value.glance.title}
+          </a>
+        </header>
+        <Messages />
+        {history.value === undefined ? (
+          <Reading />
+        ) : !squad.value.has(player) ? (
+          <p>{figureWords.value.review.notHere}</p>
+        ) : (
+          <>
+            {fit ? <Line {...{ fit, player, family }} /> : <p>{t.unseen}</p>}
+            <Kinds player={player} family={family} onTarget={onTarget} />
+            <a class="button" href={href('review', player)}>
+              <span class="break">{figureWords.value.review.openPlayer(playerName(player))}</span>
+            </a>
+          </>
+        )}
+      </main>
+      <Bar />
+    </>
+  );
+}
+
+/** Every kind of work that was seen of the player, all of them first. */
+function Kinds({
+  player,
+  family,
+  onTarget,
+}: {
+  player: string;
+  family: Family | undefined;
+  onTarget: boolean;
+}) {
+  const seen = [levels.value, targetLevels.value].flatMap((fit) =>
+    [...(fit?.kinds ?? [])]
+      .filter(([, { players }]) => players.has(player))
+      .map(([kind]) => ({ family: kind, onTarget: fit?.onTarget ?? false })),
+  );
+  const to = (each: (typeof seen)[number]) =>
+    href('line', player, each.family, ...(each.onTarget ? ['target'] : []));
+  return (
+    <nav class="line-kinds" aria-label={lookWords.value.line.kinds}>
+      <a href={href('line', player)} aria-current={family === undefined ? 'page' : undefined}>
+        {lookWords.value.glance.allLong}
+      </a>
+      {seen.map((each) => (
+        <a
+          key={kindName(each)}
+          href={to(each)}
+          aria-current={each.family === family && each.onTarget === onTarget ? 'page' : undefined}
+        >
+          {kindName(each)}
+        </a>
+      ))}
+    </nav>
+  );
+}
+
+function Line({
+  fit,
+  player,
+  family,
+}: {
+  fit: LevelFit;
+  player: string;
+  family: Family | undefined;
+}) {
+  const { line: t, percent } = lookWords.value;
+  const { trendWords } = figureWords.value;
+  const line = levelLine(fit, { player, ...(family && { kind: family }) });
+  const now = line?.at(-1);
+  if (!line || !now) return <p>{t.unseen}</p>;
+  const own = (playerStints(estimated.value).get(player) ?? []).filter(
+    (stint) =>
+      isOnTarget(stint) === fit.onTarget && (family === undefined || stint.terms.family === family),
+  );
+  const trend = practiceTrend(own);
+  const said = fit.onTarget ? t.saysOnTarget : t.says;
+  return (
+    <section class="part" aria-labelledby="line">
+      <h2 id="line">
+        {family ? kindName({ family, onTarget: fit.onTarget }) : lookWords.value.glance.allLong}
+      </h2>
+      <p>
+        <Explained of="level">
+          {said(percent(now.share), percent(now.low), percent(now.high))}
+        </Explained>
+      </p>
+      <LineChart line={line} points={trend.points} end={estimated.value.at(-1)?.date ?? ''} />
+      {!fit.onTarget && (
+        <p>
+          <Explained of={family ? 'trend' : 'overall'}>
+            {family
+              ? t.word(trendWords[trend.word])
+              : t.wordOverall(trendWords[changeWord(fit, player)])}
+          </Explained>
+        </p>
+      )}
+      <p class="small faint">{t.means}</p>
+      {family && levelOf(fit, player, family) === undefined && <p>{t.unseen}</p>}
+    </section>
+  );
+}
