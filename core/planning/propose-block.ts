@@ -1,7 +1,9 @@
 import { daysBetween } from '../calendar.ts';
 import type { CourtSize } from '../court/court.ts';
+import { takesAdvice } from '../drill/counting-rules.ts';
 import type { Drill, Family, Stroke } from '../drill/drill.ts';
 import { OVERDUE } from '../figures/coverage.ts';
+import type { SetlessCounts } from '../figures/too-hard.ts';
 import type { Summary } from '../ledger/summary.ts';
 import type { Plan, Step } from '../round/block.ts';
 import { MOST_STEP_ROUNDS, pricesOf, rolesDiffer, strokesOfRoles, weights } from './block-cost.ts';
@@ -10,12 +12,15 @@ import { type WhatIsDue, whatIsDue } from './what-is-due.ts';
 
 /**
  * The one thing that speaks most for a step, for a screen to put into words: its family was never
- * practised, or not for so many days; or players who are here have not struck one of its strokes
+ * practised, or not for so many days; a focus slips that was looked at in this drill; the drill is too
+ * hard, so that its sets are proposed smaller; or players who are here have not struck one of its strokes
  * for too long (`days` since anyone in the squad did); or else every family has its place.
  */
 export type Reason =
   | { why: 'never'; family: Family }
   | { why: 'overdue'; family: Family; days: number }
+  | { why: 'slipping'; focus: string }
+  | ({ why: 'hard' } & SetlessCounts)
   | { why: 'role'; stroke: Stroke; players: string[]; days?: number }
   | { why: 'balance'; family: Family; days?: number };
 
@@ -116,7 +121,7 @@ export function proposeBlock({
       step: {
         ...{ drill: chosen.id, rounds },
         ...(rolesDiffer(chosen) ? { partners: 'keep', renew: true } : { partners: 'turn' }),
-        ...(fitting !== undefined && { size: fitting }),
+        ...(fitting === undefined ? smallerSets(chosen, due) : { size: fitting }),
       },
       family: chosen.family,
       reason: reasonFor(chosen, due, today),
@@ -125,10 +130,22 @@ export function proposeBlock({
     };
   });
   return {
-    plan: { steps: steps.map(({ step }) => step), seconds, changeover },
+    plan: {
+      ...{ steps: steps.map(({ step }) => step), seconds, changeover },
+      ...(due.slipping !== undefined && { focus: due.slipping }),
+    },
     steps,
     cost: found.cost,
   };
+}
+
+/**
+ * Where the model does not know these players yet: half the size where a drill is too hard and a
+ * miss starts its set again, never below two.
+ */
+function smallerSets(drill: Drill, due: WhatIsDue): { size?: number } {
+  if (!takesAdvice(drill.rule) || !due.hard(drill)) return {};
+  return { size: Math.max(2, Math.ceil(drill.size / 2)) };
 }
 
 /** What speaks most for a drill. A squad without any history has no reason but balance. */
@@ -138,6 +155,10 @@ function reasonFor(drill: Drill, due: WhatIsDue, today: string): Reason {
   const days = last === undefined ? undefined : daysBetween(last, today);
   if (days === undefined && due.squad.first !== undefined) return { why: 'never', family };
   if (days !== undefined && days > OVERDUE.after) return { why: 'overdue', family, days };
+  const focus = due.slips(drill.id);
+  if (focus !== undefined) return { why: 'slipping', focus };
+  const hard = due.hard(drill);
+  if (hard) return { why: 'hard', ...hard };
   return (
     roleReason(drill, due, today) ?? {
       why: 'balance',
