@@ -109,7 +109,7 @@ export function App() {
     case 'drill':
       return <Drill drill={which} />;
     case 'handover':
-      return <Handover />;
+      return <Handover what={which} />;
     case 'help':
       return <Help />;
     case 'settings':

@@ -29,6 +29,21 @@ registerRoute(
 );
 
 /*
+ * A file that the phone's share sheet hands to the app (see the manifest): it waits in a cache of its
+ * own until the page has taken it out, and never leaves the phone. Only the last one waits.
+ */
+registerRoute(
+  ({ url, sameOrigin }) => sameOrigin && url.pathname === `${home.pathname}take-in`,
+  async ({ request }) => {
+    const file = (await request.formData()).get('file');
+    const cache = await caches.open('taken-in');
+    if (file instanceof File) await cache.put('file', new Response(file));
+    return Response.redirect(new URL('#/handover', home), 303);
+  },
+  'POST',
+);
+
+/*
  * The first version takes charge of the page that installed it, so that its lazy parts come from
  * the cache and not from a server that may hold a newer version by then. A later version waits
  * until a person takes it in: see app/device/worker.ts.

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { Brought } from '../../core/exchange/backup-reader.ts';
 import { type Refusal, readBackup } from '../device/read-backup.ts';
 import { WhatComes } from '../handover/what-comes.tsx';
@@ -7,25 +7,32 @@ import { Notice } from './notice.tsx';
 
 type Outcome = { brought: Brought } | { refusal: Refusal } | 'reading';
 
-/** A file of entries into this phone: a backup, or a practice from another phone. */
-export function TakeIn() {
+/**
+ * A file of entries into this phone: a backup, or a practice from another phone; chosen, dropped
+ * here, or `given` by the phone.
+ */
+export function TakeIn({ given }: { given?: File | undefined }) {
   const t = deskWords.value.settings;
   const [outcome, setOutcome] = useState<Outcome>();
-  const choose = async (field: HTMLInputElement) => {
-    const file = field.files?.[0];
+  const take = async (file: File | undefined) => {
     if (!file) return;
     setOutcome('reading');
     const brought = await readBackup(file);
+    setOutcome('reason' in brought ? { refusal: brought } : { brought });
+  };
+  useEffect(() => void take(given), [given]);
+  const choose = async (field: HTMLInputElement) => {
+    await take(field.files?.[0]);
     // The same file, mended, can be chosen again.
     field.value = '';
-    if ('reason' in brought) {
-      setOutcome({ refusal: brought });
-      return;
-    }
-    setOutcome({ brought });
+  };
+  const drop = (event: DragEvent) => {
+    event.preventDefault();
+    void take(event.dataTransfer?.files[0]);
   };
   return (
-    <>
+    // biome-ignore lint/a11y/noStaticElementInteractions: dropping is one more way, for a mouse
+    <div class="stack" onDragOver={(event) => event.preventDefault()} onDrop={drop}>
       <h3>{t.takeIn}</h3>
       <p>{t.takeInMeans}</p>
       <input
@@ -48,6 +55,6 @@ export function TakeIn() {
           )}
         </Notice>
       )}
-    </>
+    </div>
   );
 }

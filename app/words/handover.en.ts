@@ -2,17 +2,59 @@ import { formats } from './format.ts';
 
 /** English, for what passes between phones: these words come with those screens and not with the app. */
 
-const { count } = formats('en');
+const { number, count } = formats('en');
 
 export const handover = {
   title: 'Other phones',
   means:
-    'What one phone counted comes to another by file. There is no account, and nothing leaves this phone unless you share it.',
+    'What one phone counted comes to another by code or by file. There is no account, and nothing leaves this phone unless you share it.',
   open: 'Other phones, erasing',
+  back: 'Other phones',
   phone: {
     this: 'this phone',
     other: (name: string) => `phone ${name}`,
     earlier: 'a phone with an earlier version',
+  },
+  code: {
+    title: 'By code',
+    means: 'This practice as a code for the other phone’s camera: no network is needed.',
+    part: (part: number, parts: number) => `${number.format(part)} of ${number.format(parts)}`,
+  },
+  show: {
+    title: 'Show a code',
+    share: 'What is shown',
+    shares: {
+      whole: 'This practice: who is here, pairs, block, and every count',
+      own: 'Only what this phone wrote: the counts for whoever has the rest',
+    },
+    label: 'Code of this practice',
+    how: 'On the other phone: Settings, Other phones, Read a code. Hold both phones still until it says that all is there.',
+    holds: 'It holds the nicknames of the squad. What is counted from now on needs a new code.',
+    tooLong: 'This is too long for a code. Hand it over by file.',
+  },
+  read: {
+    title: 'Read a code',
+    starting: 'The camera is starting …',
+    how: 'Hold the camera so that the whole code of the other phone is seen.',
+    have: (have: number, total: number) =>
+      `${number.format(have)} of ${number.format(total)} parts seen. Hold still.`,
+    another: 'Read another code',
+    noCamera: {
+      none: 'This phone gives the app no camera. Let the practice be handed over by file.',
+      refused:
+        'The camera was not allowed. Allow it for this app in the phone’s settings, or let the practice be handed over by file.',
+    },
+    strange: {
+      foreign: 'This is no code of this app. Show the code of the other phone.',
+      version: 'A newer version of the app made this code. Take the newer version in first.',
+      damaged: 'A part of the code was read wrongly. It is not taken; go on holding the camera.',
+      endless: 'This code claims more parts than any practice has. It is not taken.',
+    },
+    spoilt: {
+      damaged: 'What was read does not unpack. Nothing of it was taken; read the code again.',
+      large: 'What was read would grow beyond any practice. Nothing of it was taken.',
+    },
+    refused: (why: string) => `Nothing of that code was taken: ${why}`,
   },
   file: {
     title: 'By file',

@@ -3,17 +3,59 @@ import type { HandoverWords } from './handover-words.ts';
 
 /** Spanish, for what passes between phones. */
 
-const { count } = formats('es');
+const { number, count } = formats('es');
 
 export const handover: HandoverWords = {
   title: 'Otros teléfonos',
   means:
-    'Lo que contó un teléfono pasa a otro por archivo. No hay cuenta, y nada sale de este teléfono si nadie lo comparte.',
+    'Lo que contó un teléfono pasa a otro por código o por archivo. No hay cuenta, y nada sale de este teléfono si nadie lo comparte.',
   open: 'Otros teléfonos, borrar',
+  back: 'Otros teléfonos',
   phone: {
     this: 'este teléfono',
     other: (name) => `teléfono ${name}`,
     earlier: 'un teléfono con una versión anterior',
+  },
+  code: {
+    title: 'Por código',
+    means: 'Este entrenamiento en un código para la cámara del otro teléfono: sin red.',
+    part: (part, parts) => `${number.format(part)} de ${number.format(parts)}`,
+  },
+  show: {
+    title: 'Mostrar un código',
+    share: 'Qué se muestra',
+    shares: {
+      whole: 'Este entrenamiento: quién está, parejas, bloque y todos los recuentos',
+      own: 'Solo lo que escribió este teléfono: los recuentos, para quien tiene el resto',
+    },
+    label: 'Código de este entrenamiento',
+    how: 'En el otro teléfono: Ajustes, Otros teléfonos, Leer un código. Mantener quietos los dos teléfonos hasta que diga que está todo.',
+    holds: 'Contiene los apodos del grupo. Lo que se cuente desde ahora necesita un código nuevo.',
+    tooLong: 'Es demasiado largo para un código. Entregarlo por archivo.',
+  },
+  read: {
+    title: 'Leer un código',
+    starting: 'La cámara se está iniciando…',
+    how: 'Mantener la cámara de modo que se vea entero el código del otro teléfono.',
+    have: (have, total) =>
+      `${number.format(have)} partes vistas de ${number.format(total)}. No mover.`,
+    another: 'Leer otro código',
+    noCamera: {
+      none: 'Este teléfono no da ninguna cámara a la app. Pedir el entrenamiento por archivo.',
+      refused:
+        'No se permitió la cámara. Permitirla para esta app en los ajustes del teléfono, o pedir el entrenamiento por archivo.',
+    },
+    strange: {
+      foreign: 'Este no es un código de esta app. Mostrar el código del otro teléfono.',
+      version: 'Una versión más nueva de la app hizo este código. Instalar primero la nueva.',
+      damaged: 'Una parte del código se leyó mal. No se toma; seguir manteniendo la cámara.',
+      endless: 'Este código anuncia más partes que ningún entrenamiento. No se toma.',
+    },
+    spoilt: {
+      damaged: 'Lo que se leyó no se desempaqueta. No se tomó nada; leer el código otra vez.',
+      large: 'Lo que se leyó sería más grande que ningún entrenamiento. No se tomó nada.',
+    },
+    refused: (why) => `No se tomó nada de ese código: ${why}`,
   },
   file: {
     title: 'Por archivo',

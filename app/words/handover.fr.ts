@@ -3,17 +3,62 @@ import type { HandoverWords } from './handover-words.ts';
 
 /** French, for what passes between phones. */
 
-const { count } = formats('fr');
+const { number, count } = formats('fr');
 
 export const handover: HandoverWords = {
   title: 'Autres téléphones',
   means:
-    'Ce qu’un téléphone a compté passe à un autre par fichier. Il n’y a pas de compte, et rien ne quitte ce téléphone sans que vous le remettiez.',
+    'Ce qu’un téléphone a compté passe à un autre par code ou par fichier. Il n’y a pas de compte, et rien ne quitte ce téléphone sans que vous le remettiez.',
   open: 'Autres téléphones, effacer',
+  back: 'Autres téléphones',
   phone: {
     this: 'ce téléphone',
     other: (name) => `téléphone ${name}`,
     earlier: 'un téléphone avec une version antérieure',
+  },
+  code: {
+    title: 'Par code',
+    means: 'Cette séance en code pour l’appareil photo de l’autre téléphone : sans réseau.',
+    part: (part, parts) => `${number.format(part)} sur ${number.format(parts)}`,
+  },
+  show: {
+    title: 'Montrer un code',
+    share: 'Ce qui est montré',
+    shares: {
+      whole: 'Cette séance : qui est là, paires, bloc, et tous les comptes',
+      own: 'Seulement ce que ce téléphone a écrit : les comptes, pour qui a le reste',
+    },
+    label: 'Code de cette séance',
+    how: 'Sur l’autre téléphone : Réglages, Autres téléphones, Lire un code. Tenir les deux téléphones immobiles jusqu’à ce que tout soit là.',
+    holds:
+      'Il contient les surnoms du groupe. Ce qui est compté à partir de maintenant demande un nouveau code.',
+    tooLong: 'C’est trop long pour un code. Remettez-le par fichier.',
+  },
+  read: {
+    title: 'Lire un code',
+    starting: 'L’appareil photo démarre…',
+    how: 'Tenir l’appareil photo de façon à voir tout le code de l’autre téléphone.',
+    have: (have, total) =>
+      `${number.format(have)} parties vues sur ${number.format(total)}. Ne pas bouger.`,
+    another: 'Lire un autre code',
+    noCamera: {
+      none: 'Ce téléphone ne donne pas d’appareil photo à l’appli. Faites remettre la séance par fichier.',
+      refused:
+        'L’appareil photo n’a pas été autorisé. Autorisez-le pour cette appli dans les réglages du téléphone, ou faites remettre la séance par fichier.',
+    },
+    strange: {
+      foreign: 'Ce n’est pas un code de cette appli. Montrez le code de l’autre téléphone.',
+      version:
+        'Une version plus récente de l’appli a fait ce code. Prenez d’abord la version récente.',
+      damaged:
+        'Une partie du code a été mal lue. Elle n’est pas prise ; continuez à tenir l’appareil.',
+      endless: 'Ce code annonce plus de parties qu’aucune séance n’en a. Il n’est pas pris.',
+    },
+    spoilt: {
+      damaged: 'Ce qui a été lu ne se déplie pas. Rien n’en a été pris ; relisez le code.',
+      large: 'Ce qui a été lu dépasserait toute séance. Rien n’en a été pris.',
+    },
+    refused: (why) => `Rien de ce code n’a été pris : ${why}`,
   },
   file: {
     title: 'Par fichier',
