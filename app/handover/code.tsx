@@ -12,7 +12,16 @@ const QUIET = 4;
 const SCALE = 8;
 
 /** Frames as codes, one after the other and round again; one alone stands still. */
-export function Code({ frames, label }: { frames: readonly string[]; label: string }) {
+export function Code({
+  frames,
+  label,
+  level = 'M',
+}: {
+  frames: readonly string[];
+  label: string;
+  /** How much of a code may be hidden: a link is one code, and longer than a frame. */
+  level?: 'L' | 'M';
+}) {
   const t = handoverWords.value.code;
   const canvas = useRef<HTMLCanvasElement>(null);
   const [at, setAt] = useState(0);
@@ -25,8 +34,8 @@ export function Code({ frames, label }: { frames: readonly string[]; label: stri
   }, [frames]);
   const frame = frames[at] ?? frames[0] ?? '';
   useEffect(() => {
-    if (canvas.current) draw(canvas.current, frame);
-  }, [frame]);
+    if (canvas.current) draw(canvas.current, frame, level);
+  }, [frame, level]);
   return (
     <figure class="code">
       <canvas ref={canvas} role="img" aria-label={label} />
@@ -36,8 +45,8 @@ export function Code({ frames, label }: { frames: readonly string[]; label: stri
 }
 
 /** Dark on light in every theme: cameras look for it so. */
-function draw(canvas: HTMLCanvasElement, frame: string): void {
-  const { data, size } = encode(frame, { ecc: 'M', boostEcc: false, border: QUIET });
+function draw(canvas: HTMLCanvasElement, frame: string, ecc: 'L' | 'M'): void {
+  const { data, size } = encode(frame, { ecc, boostEcc: false, border: QUIET });
   canvas.width = size * SCALE;
   canvas.height = size * SCALE;
   const context = canvas.getContext('2d');

@@ -6,7 +6,7 @@ import { lazyScreen } from '../parts/lazy.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { TakeIn } from '../parts/take-in.tsx';
 import { practice, readHistory } from '../practices.ts';
-import { href } from '../route.ts';
+import { href, route } from '../route.ts';
 import { handoverWords } from '../words/handover-words.ts';
 import { ErasePart } from './erase-part.tsx';
 import { TwinsPart } from './twins-part.tsx';
@@ -15,12 +15,19 @@ import { TwinsPart } from './twins-part.tsx';
 export function HandoverScreen({ what }: { what: string | undefined }) {
   if (what === 'show') return <Show />;
   if (what === 'read') return <Read />;
+  if (what === 'give') return <GiveCard player={route.value[2] ?? ''} />;
+  if (what === 'card') return <Card link={route.value[2] ?? ''} />;
   return <Ways />;
 }
 
 /** Codes and camera come when they are asked for. */
 const Show = lazyScreen(() => import('./show-screen.tsx').then((file) => file.ShowScreen));
 const Read = lazyScreen(() => import('./read-screen.tsx').then((file) => file.ReadScreen));
+
+const GiveCard = lazyScreen(() =>
+  import('./give-card-screen.tsx').then((file) => file.GiveCardScreen),
+);
+const Card = lazyScreen(() => import('./card-screen.tsx').then((file) => file.CardScreen));
 
 function Ways() {
   const t = handoverWords.value;

@@ -8,7 +8,6 @@ import { useAwake } from '../parts/use-awake.ts';
 import { go } from '../route.ts';
 import { deskWords } from '../words/desk-words.ts';
 import { handoverWords } from '../words/handover-words.ts';
-import { toLink } from './link.ts';
 import { unpack } from './packing.ts';
 import { Page } from './page.tsx';
 import { readEntries } from './read-entries.ts';
@@ -66,12 +65,13 @@ function Looking({ onArrived }: { onArrived: (arrived: Arrived) => void }) {
     let stop: (() => void) | undefined;
     let gone = false;
     const saw = (text: string) => {
+      const [, card] = text.split('#/handover/card/');
+      if (card !== undefined) go('handover', 'card', card);
       const now = gatherer.take(text);
       if (now.as === 'whole') {
         stop?.();
-        const unpacked = now.what === 'entries' ? unpack(now.bytes) : undefined;
-        if (unpacked === undefined) go('handover', 'card', toLink(now.bytes));
-        else if (typeof unpacked === 'string') onArrived(unpacked);
+        const unpacked = unpack(now.bytes);
+        if (typeof unpacked === 'string') onArrived(unpacked);
         else {
           const brought = readEntries(unpacked.text);
           onArrived('reason' in brought ? { fault: brought } : { brought });

@@ -48,5 +48,5 @@ function framesOf(entries: readonly AnyEntry[], share: Share): string[] | undefi
   const given =
     share === 'whole' ? entries : entries.filter(({ id }) => phoneOf(id) === thisPhone());
   const text = [headingLine(), ...given.map(entryLine), endingLine(given.length)].join('');
-  return toFrames(pack(text), 'entries');
+  return toFrames(pack(text));
 }

@@ -9,6 +9,7 @@ import { currentRound, isRunning } from '../actions.ts';
 import { today } from '../device/clock.ts';
 import { prefs, setPrefs } from '../device/prefs.ts';
 import { estimated } from '../estimates.ts';
+import { GiveCard } from '../handover/give-card.tsx';
 import { squad } from '../ledger.ts';
 import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
@@ -52,6 +53,7 @@ export function PlayerScreen({ player }: { player: string }) {
               <span class="break">{t.hand(playerName(player))}</span>
             </Button>
             <p class="small faint">{t.handNote}</p>
+            <GiveCard player={player} />
             <a class="button" href={href('review', player)}>
               <span class="break">{figureWords.value.review.openPlayer(playerName(player))}</span>
             </a>

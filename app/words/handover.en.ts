@@ -56,6 +56,26 @@ export const handover = {
     },
     refused: (why: string) => `Nothing of that code was taken: ${why}`,
   },
+  card: {
+    title: 'A player’s card',
+    give: 'Card to take home',
+    means:
+      'The player’s own figures of the last day, under the nickname. The link holds them itself: no server sees them. Whoever has it can read it.',
+    touches: 'touches',
+    code: 'Code of this card',
+    codeMeans: 'The camera of any phone opens it.',
+    link: 'Link of this card',
+    copy: 'Copy the link',
+    copied: 'Copied.',
+    picture: 'Hand over as a picture',
+    noPicture: 'This phone makes no picture. Copy the link, or print the card.',
+    print: 'Print',
+    onlyHere:
+      'This card stands in its link alone: keep the link, and it opens again, also without a network once the app is installed.',
+    damaged: 'This is no whole card. Copy the link again from its first letter to its last.',
+    newer: 'A newer version of the app made this card. Take the newer version in first.',
+    toApp: 'To the app',
+  },
   file: {
     title: 'By file',
     means: 'This practice as a file, for a phone that goes on with it or joins what it counted.',

@@ -57,6 +57,26 @@ export const handover: HandoverWords = {
     },
     refused: (why) => `No se tomó nada de ese código: ${why}`,
   },
+  card: {
+    title: 'La tarjeta de un jugador',
+    give: 'Tarjeta para llevar a casa',
+    means:
+      'Las cifras propias del jugador en su último día, con su apodo. El enlace las lleva dentro: ningún servidor las ve. Quien lo tenga puede leerla.',
+    touches: 'golpes',
+    code: 'Código de esta tarjeta',
+    codeMeans: 'La cámara de cualquier teléfono lo abre.',
+    link: 'Enlace de esta tarjeta',
+    copy: 'Copiar el enlace',
+    copied: 'Copiado.',
+    picture: 'Entregar como imagen',
+    noPicture: 'Este teléfono no hace imágenes. Copiar el enlace o imprimir la tarjeta.',
+    print: 'Imprimir',
+    onlyHere:
+      'Esta tarjeta está solo en su enlace: al guardarlo se abre otra vez, también sin red una vez instalada la app.',
+    damaged: 'Esta tarjeta no está entera. Copiar el enlace de la primera letra a la última.',
+    newer: 'Una versión más nueva de la app hizo esta tarjeta. Instalar primero la nueva.',
+    toApp: 'A la app',
+  },
   file: {
     title: 'Por archivo',
     means:

@@ -60,6 +60,27 @@ export const handover: HandoverWords = {
     },
     refused: (why) => `Rien de ce code n’a été pris : ${why}`,
   },
+  card: {
+    title: 'La carte d’un joueur',
+    give: 'Carte à emporter',
+    means:
+      'Les chiffres du joueur pour sa dernière journée, sous son surnom. Le lien les contient lui-même : aucun serveur ne les voit. Qui l’a peut la lire.',
+    touches: 'frappes',
+    code: 'Code de cette carte',
+    codeMeans: 'L’appareil photo de n’importe quel téléphone l’ouvre.',
+    link: 'Lien de cette carte',
+    copy: 'Copier le lien',
+    copied: 'Copié.',
+    picture: 'Remettre en image',
+    noPicture: 'Ce téléphone ne fait pas d’image. Copiez le lien, ou imprimez la carte.',
+    print: 'Imprimer',
+    onlyHere:
+      'Cette carte tient dans son seul lien : gardez-le, et elle s’ouvre de nouveau, même sans réseau une fois l’appli installée.',
+    damaged: 'Ce n’est pas une carte entière. Copiez le lien de la première à la dernière lettre.',
+    newer:
+      'Une version plus récente de l’appli a fait cette carte. Prenez d’abord la version récente.',
+    toApp: 'Vers l’appli',
+  },
   file: {
     title: 'Par fichier',
     means:

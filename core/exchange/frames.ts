@@ -19,12 +19,11 @@ const SHARE = FRAME_BYTES - HEAD;
 /** A turn of so many at five a second takes a minute: nobody holds a phone still for longer. */
 export const MOST_FRAMES = 300;
 
-/** What a transfer is: entries of a ledger, or a player's card. */
-export const transfers = ['entries', 'card'] as const;
-export type Transfer = (typeof transfers)[number];
+/** What is transferred: packed entries of a ledger. A later version may transfer something else. */
+const ENTRIES = 0;
 
 /** The frames of these bytes; undefined where they would be too many. */
-export function toFrames(bytes: Uint8Array, what: Transfer): string[] | undefined {
+export function toFrames(bytes: Uint8Array): string[] | undefined {
   const total = Math.max(1, Math.ceil(bytes.length / SHARE));
   if (total > MOST_FRAMES) return undefined;
   const transfer = crc32(bytes);
@@ -32,7 +31,7 @@ export function toFrames(bytes: Uint8Array, what: Transfer): string[] | undefine
     const share = bytes.subarray(index * SHARE, (index + 1) * SHARE);
     const frame = new Uint8Array(HEAD + share.length);
     const view = new DataView(frame.buffer);
-    frame.set([0x52, 0x4c, VERSION, transfers.indexOf(what)]);
+    frame.set([0x52, 0x4c, VERSION, ENTRIES]);
     view.setUint32(4, transfer);
     view.setUint16(8, index);
     view.setUint16(10, total);
@@ -58,13 +57,12 @@ function sumOf(frame: Uint8Array): number {
 export type Seen =
   | { as: 'foreign' | 'version' | 'damaged' | 'endless' }
   | { as: 'frame'; transfer: number; have: number; total: number; first: boolean }
-  | { as: 'whole'; transfer: number; what: Transfer; bytes: Uint8Array };
+  | { as: 'whole'; transfer: number; bytes: Uint8Array };
 
 /** Transfers that are gathered beside each other: a second sender in sight spoils nothing. */
 const MOST_TRANSFERS = 3;
 
 interface Gathered {
-  what: Transfer;
   total: number;
   shares: Map<number, Uint8Array>;
 }
@@ -78,16 +76,15 @@ export class FrameGatherer {
     if (!frame || frame.length < 4 || frame[0] !== 0x52 || frame[1] !== 0x4c) {
       return { as: 'foreign' };
     }
-    const what = transfers[frame[3] ?? transfers.length];
-    if (frame[2] !== VERSION || !what) return { as: 'version' };
+    if (frame[2] !== VERSION || frame[3] !== ENTRIES) return { as: 'version' };
     if (frame.length < HEAD) return { as: 'damaged' };
     const view = new DataView(frame.buffer);
     if (view.getUint32(12) !== sumOf(frame)) return { as: 'damaged' };
     const [transfer, index, total] = [view.getUint32(4), view.getUint16(8), view.getUint16(10)];
     if (total === 0 || total > MOST_FRAMES || index >= total) return { as: 'endless' };
     const known = this.#transfers.get(transfer);
-    if (known && (known.total !== total || known.what !== what)) return { as: 'damaged' };
-    const own = known ?? { what, total, shares: new Map() };
+    if (known && known.total !== total) return { as: 'damaged' };
+    const own = known ?? { total, shares: new Map() };
     this.#transfers.delete(transfer);
     this.#transfers.set(transfer, own);
     const [oldest] = this.#transfers.keys();
@@ -99,7 +96,7 @@ export class FrameGatherer {
       return { as: 'frame', transfer, have: own.shares.size, total, first: !known };
     }
     const bytes = joined(own);
-    if (crc32(bytes) === transfer) return { as: 'whole', transfer, what, bytes };
+    if (crc32(bytes) === transfer) return { as: 'whole', transfer, bytes };
     this.#transfers.delete(transfer);
     return { as: 'damaged' };
   }

@@ -93,7 +93,7 @@ async function showTo(page: Page, text: string): Promise<void> {
 }
 
 const entriesPacked = (text: string | Buffer) =>
-  toFrames(new Uint8Array(deflateRawSync(text, { level: 9 })), 'entries') ?? [];
+  toFrames(new Uint8Array(deflateRawSync(text, { level: 9 }))) ?? [];
 
 test('a hostile code is refused with a sentence, and nothing is kept of it', async ({ page }) => {
   const coach = new Coach(page);
@@ -107,7 +107,7 @@ test('a hostile code is refused with a sentence, and nothing is kept of it', asy
     [entriesPacked('{"rally-ledger":7}\n'), 'a newer version of the app made this file.'],
     [entriesPacked('{"rally-ledger":1}\n'), 'the file was cut short here.'],
     [entriesPacked(Buffer.alloc(20_000_000)), 'would grow beyond any practice'],
-    [toFrames(Uint8Array.of(255, 1, 2), 'entries') ?? [], 'does not unpack'],
+    [toFrames(Uint8Array.of(255, 1, 2)) ?? [], 'does not unpack'],
   ] as const) {
     const shown = page.getByRole('alert');
     for (let at = 0; !(await shown.isVisible()); at = (at + 1) % frames.length) {
