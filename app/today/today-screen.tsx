@@ -41,6 +41,7 @@ export function TodayScreen() {
           <p class="faint">{words.value.date(today())}</p>
         </header>
         <Messages />
+        <CopyReminder />
         {squad.value.size === 0 ? <FirstSteps /> : <Practice />}
       </main>
       <Bar />
@@ -50,6 +51,10 @@ export function TodayScreen() {
 
 /** Loaded when it is asked for: few phones begin with a backup. */
 const TakeIn = lazyPart(() => import('../parts/take-in.tsx').then((file) => file.TakeIn));
+
+const CopyReminder = lazyPart(() =>
+  import('../handover/copy-reminder.tsx').then((file) => file.CopyReminder),
+);
 
 function FirstSteps() {
   const t = words.value.today;

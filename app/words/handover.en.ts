@@ -30,7 +30,7 @@ export const handover = {
     label: 'Code of this practice',
     how: 'On the other phone: Settings, Other phones, Read a code. Hold both phones still until it says that all is there.',
     holds: 'It holds the nicknames of the squad. What is counted from now on needs a new code.',
-    tooLong: 'This is too long for a code. Hand it over by file.',
+    tooLong: 'This is too long for a code. Share it by file.',
   },
   read: {
     title: 'Read a code',
@@ -40,21 +40,21 @@ export const handover = {
       `${number.format(have)} of ${number.format(total)} parts seen. Hold still.`,
     another: 'Read another code',
     noCamera: {
-      none: 'This phone gives the app no camera. Let the practice be handed over by file.',
+      none: 'This phone gives the app no camera. Let the practice be shared by file.',
       refused:
-        'The camera was not allowed. Allow it for this app in the phone’s settings, or let the practice be handed over by file.',
+        'The camera was not allowed. Allow it for this app in the phone’s settings, or let the practice be shared by file.',
     },
     strange: {
       foreign: 'This is no code of this app. Show the code of the other phone.',
-      version: 'A newer version of the app made this code. Take the newer version in first.',
-      damaged: 'A part of the code was read wrongly. It is not taken; go on holding the camera.',
-      endless: 'This code claims more parts than any practice has. It is not taken.',
+      version: 'A newer version of the app made this code. Update the app first.',
+      damaged: 'A part of the code was read wrongly. It is left out; go on holding the camera.',
+      endless: 'This code claims more parts than any practice has. It is left out.',
     },
     spoilt: {
-      damaged: 'What was read does not unpack. Nothing of it was taken; read the code again.',
-      large: 'What was read would grow beyond any practice. Nothing of it was taken.',
+      damaged: 'What was read does not unpack. Nothing was imported; read the code again.',
+      large: 'What was read would grow beyond any practice. Nothing was imported.',
     },
-    refused: (why: string) => `Nothing of that code was taken: ${why}`,
+    refused: (why: string) => `Nothing of that code was imported: ${why}`,
   },
   card: {
     title: 'A player’s card',
@@ -67,14 +67,30 @@ export const handover = {
     link: 'Link of this card',
     copy: 'Copy the link',
     copied: 'Copied.',
-    picture: 'Hand over as a picture',
+    picture: 'Share as a picture',
     noPicture: 'This phone makes no picture. Copy the link, or print the card.',
     print: 'Print',
     onlyHere:
       'This card stands in its link alone: keep the link, and it opens again, also without a network once the app is installed.',
     damaged: 'This is no whole card. Copy the link again from its first letter to its last.',
-    newer: 'A newer version of the app made this card. Take the newer version in first.',
+    newer: 'A newer version of the app made this card. Update the app first.',
     toApp: 'To the app',
+  },
+  copy: {
+    due: 'More than a week of practice is in no backup. A lost phone would take it along.',
+    make: 'Make a backup',
+    passphrase: 'Passphrase, if wanted',
+    passphraseMeans:
+      'Only who knows it opens the backup, here or with any tool for age files. Write it down: nobody can find it again. Several words are better than one.',
+    sealed: 'This backup is shut. Its passphrase',
+    open: 'Open it',
+    shut: {
+      passphrase:
+        'This passphrase does not open it, or the beginning of the file was changed. Nothing was imported.',
+      damaged: 'The file was cut or changed: it does not open. Nothing was imported.',
+      slow: 'It was shut so hard that this phone would take minutes to open it. Open it on a computer with an age tool.',
+      key: 'A key opens this file, not a passphrase. Open it on a computer with an age tool.',
+    },
   },
   file: {
     title: 'By file',

@@ -31,7 +31,7 @@ export const handover: HandoverWords = {
     label: 'Código de este entrenamiento',
     how: 'En el otro teléfono: Ajustes, Otros teléfonos, Leer un código. Mantener quietos los dos teléfonos hasta que diga que está todo.',
     holds: 'Contiene los apodos del grupo. Lo que se cuente desde ahora necesita un código nuevo.',
-    tooLong: 'Es demasiado largo para un código. Entregarlo por archivo.',
+    tooLong: 'Es demasiado largo para un código. Compartirlo por archivo.',
   },
   read: {
     title: 'Leer un código',
@@ -47,15 +47,15 @@ export const handover: HandoverWords = {
     },
     strange: {
       foreign: 'Este no es un código de esta app. Mostrar el código del otro teléfono.',
-      version: 'Una versión más nueva de la app hizo este código. Instalar primero la nueva.',
-      damaged: 'Una parte del código se leyó mal. No se toma; seguir manteniendo la cámara.',
-      endless: 'Este código anuncia más partes que ningún entrenamiento. No se toma.',
+      version: 'Una versión más nueva de la app hizo este código. Actualizar primero la app.',
+      damaged: 'Una parte del código se leyó mal. Se deja aparte; seguir manteniendo la cámara.',
+      endless: 'Este código anuncia más partes que ningún entrenamiento. Se deja aparte.',
     },
     spoilt: {
-      damaged: 'Lo que se leyó no se desempaqueta. No se tomó nada; leer el código otra vez.',
-      large: 'Lo que se leyó sería más grande que ningún entrenamiento. No se tomó nada.',
+      damaged: 'Lo que se leyó no se desempaqueta. No se importó nada; leer el código otra vez.',
+      large: 'Lo que se leyó sería más grande que ningún entrenamiento. No se importó nada.',
     },
-    refused: (why) => `No se tomó nada de ese código: ${why}`,
+    refused: (why) => `No se importó nada de ese código: ${why}`,
   },
   card: {
     title: 'La tarjeta de un jugador',
@@ -68,14 +68,30 @@ export const handover: HandoverWords = {
     link: 'Enlace de esta tarjeta',
     copy: 'Copiar el enlace',
     copied: 'Copiado.',
-    picture: 'Entregar como imagen',
+    picture: 'Compartir como imagen',
     noPicture: 'Este teléfono no hace imágenes. Copiar el enlace o imprimir la tarjeta.',
     print: 'Imprimir',
     onlyHere:
       'Esta tarjeta está solo en su enlace: al guardarlo se abre otra vez, también sin red una vez instalada la app.',
     damaged: 'Esta tarjeta no está entera. Copiar el enlace de la primera letra a la última.',
-    newer: 'Una versión más nueva de la app hizo esta tarjeta. Instalar primero la nueva.',
+    newer: 'Una versión más nueva de la app hizo esta tarjeta. Actualizar primero la app.',
     toApp: 'A la app',
+  },
+  copy: {
+    due: 'Más de una semana de entrenamientos no está en ninguna copia. Con el teléfono perdido se iría.',
+    make: 'Hacer una copia de seguridad',
+    passphrase: 'Frase secreta, si se quiere',
+    passphraseMeans:
+      'Solo quien la sabe abre la copia, aquí o con cualquier herramienta para archivos age. Conviene anotarla: nadie puede recuperarla. Varias palabras son mejores que una.',
+    sealed: 'Esta copia está cerrada. Su frase secreta',
+    open: 'Abrirla',
+    shut: {
+      passphrase:
+        'Esta frase no la abre, o se cambió el principio del archivo. No se importó nada.',
+      damaged: 'El archivo se cortó o se cambió: no se abre. No se importó nada.',
+      slow: 'Está cerrada con tanta fuerza que este teléfono tardaría minutos en abrirla. Abrirla en un ordenador o computadora con una herramienta age.',
+      key: 'Este archivo lo abre una clave, no una frase. Abrirlo en un ordenador o computadora con una herramienta age.',
+    },
   },
   file: {
     title: 'Por archivo',
@@ -93,7 +109,7 @@ export const handover: HandoverWords = {
   arriving: {
     title: 'Esto es lo que llega',
     looking: 'Mirando qué hay de nuevo…',
-    failed: 'El teléfono no dejó leer el registro. No se tomó nada; intentarlo otra vez.',
+    failed: 'El teléfono no dejó leer el registro. No se importó nada; intentarlo otra vez.',
     nothing: 'Todo lo que contiene ya estaba aquí.',
     entries: (entries) => count(entries, 'entrada nueva', 'entradas nuevas'),
     practices: (practices, rounds, marks) =>
@@ -107,10 +123,9 @@ export const handover: HandoverWords = {
     erase: (what) => `Borrar aquí también: ${what}`,
     take: 'Importarlo',
     leave: 'Dejarlo',
-    left: 'No se tomó nada.',
-    kept: (entries) =>
-      count(entries, 'entrada nueva fue tomada.', 'entradas nuevas fueron tomadas.'),
-    notKept: 'El teléfono no dejó guardarlo. No se tomó nada.',
+    left: 'No se importó nada.',
+    kept: (entries) => count(entries, 'entrada nueva importada.', 'entradas nuevas importadas.'),
+    notKept: 'El teléfono no dejó guardarlo. No se importó nada.',
   },
   players: {
     title: 'Un niño o dos',

@@ -8,7 +8,7 @@ const { number, count } = formats('fr');
 export const handover: HandoverWords = {
   title: 'Autres téléphones',
   means:
-    'Ce qu’un téléphone a compté passe à un autre par code ou par fichier. Il n’y a pas de compte, et rien ne quitte ce téléphone sans que vous le remettiez.',
+    'Ce qu’un téléphone a compté passe à un autre par code ou par fichier. Il n’y a pas de compte, et rien ne quitte ce téléphone sans que vous le partagiez.',
   open: 'Autres téléphones, effacer',
   back: 'Autres téléphones',
   phone: {
@@ -32,7 +32,7 @@ export const handover: HandoverWords = {
     how: 'Sur l’autre téléphone : Réglages, Autres téléphones, Lire un code. Tenir les deux téléphones immobiles jusqu’à ce que tout soit là.',
     holds:
       'Il contient les surnoms du groupe. Ce qui est compté à partir de maintenant demande un nouveau code.',
-    tooLong: 'C’est trop long pour un code. Remettez-le par fichier.',
+    tooLong: 'C’est trop long pour un code. Partagez-le par fichier.',
   },
   read: {
     title: 'Lire un code',
@@ -42,23 +42,22 @@ export const handover: HandoverWords = {
       `${number.format(have)} parties vues sur ${number.format(total)}. Ne pas bouger.`,
     another: 'Lire un autre code',
     noCamera: {
-      none: 'Ce téléphone ne donne pas d’appareil photo à l’appli. Faites remettre la séance par fichier.',
+      none: 'Ce téléphone ne donne pas d’appareil photo à l’appli. Faites partager la séance par fichier.',
       refused:
-        'L’appareil photo n’a pas été autorisé. Autorisez-le pour cette appli dans les réglages du téléphone, ou faites remettre la séance par fichier.',
+        'L’appareil photo n’a pas été autorisé. Autorisez-le pour cette appli dans les réglages du téléphone, ou faites partager la séance par fichier.',
     },
     strange: {
       foreign: 'Ce n’est pas un code de cette appli. Montrez le code de l’autre téléphone.',
-      version:
-        'Une version plus récente de l’appli a fait ce code. Prenez d’abord la version récente.',
+      version: 'Une version plus récente de l’appli a fait ce code. Mettez d’abord l’appli à jour.',
       damaged:
-        'Une partie du code a été mal lue. Elle n’est pas prise ; continuez à tenir l’appareil.',
-      endless: 'Ce code annonce plus de parties qu’aucune séance n’en a. Il n’est pas pris.',
+        'Une partie du code a été mal lue. Elle est laissée de côté ; continuez à tenir l’appareil.',
+      endless: 'Ce code annonce plus de parties qu’aucune séance n’en a. Il est laissé de côté.',
     },
     spoilt: {
-      damaged: 'Ce qui a été lu ne se déplie pas. Rien n’en a été pris ; relisez le code.',
-      large: 'Ce qui a été lu dépasserait toute séance. Rien n’en a été pris.',
+      damaged: 'Ce qui a été lu ne se déplie pas. Rien n’a été importé ; relisez le code.',
+      large: 'Ce qui a été lu dépasserait toute séance. Rien n’a été importé.',
     },
-    refused: (why) => `Rien de ce code n’a été pris : ${why}`,
+    refused: (why) => `Rien de ce code n’a été importé : ${why}`,
   },
   card: {
     title: 'La carte d’un joueur',
@@ -71,21 +70,36 @@ export const handover: HandoverWords = {
     link: 'Lien de cette carte',
     copy: 'Copier le lien',
     copied: 'Copié.',
-    picture: 'Remettre en image',
+    picture: 'Partager en image',
     noPicture: 'Ce téléphone ne fait pas d’image. Copiez le lien, ou imprimez la carte.',
     print: 'Imprimer',
     onlyHere:
       'Cette carte tient dans son seul lien : gardez-le, et elle s’ouvre de nouveau, même sans réseau une fois l’appli installée.',
     damaged: 'Ce n’est pas une carte entière. Copiez le lien de la première à la dernière lettre.',
-    newer:
-      'Une version plus récente de l’appli a fait cette carte. Prenez d’abord la version récente.',
+    newer: 'Une version plus récente de l’appli a fait cette carte. Mettez d’abord l’appli à jour.',
     toApp: 'Vers l’appli',
+  },
+  copy: {
+    due: 'Plus d’une semaine de séances n’est dans aucune sauvegarde. Un téléphone perdu l’emporterait.',
+    make: 'Faire une sauvegarde',
+    passphrase: 'Phrase secrète, si voulu',
+    passphraseMeans:
+      'Seul qui la connaît ouvre la sauvegarde, ici ou avec tout outil pour fichiers age. Notez-la : personne ne peut la retrouver. Plusieurs mots valent mieux qu’un.',
+    sealed: 'Cette sauvegarde est fermée. Sa phrase secrète',
+    open: 'L’ouvrir',
+    shut: {
+      passphrase:
+        'Cette phrase ne l’ouvre pas, ou le début du fichier a été changé. Rien n’a été importé.',
+      damaged: 'Le fichier a été coupé ou changé : il ne s’ouvre pas. Rien n’a été importé.',
+      slow: 'Elle est fermée si fort que ce téléphone mettrait des minutes à l’ouvrir. Ouvrez-la sur un ordinateur avec un outil age.',
+      key: 'Une clé ouvre ce fichier, pas une phrase. Ouvrez-le sur un ordinateur avec un outil age.',
+    },
   },
   file: {
     title: 'Par fichier',
     means:
       'Cette séance en fichier, pour un téléphone qui la continue ou qui réunit ce qu’il a compté.',
-    none: 'Aucune séance en cours à remettre.',
+    none: 'Aucune séance en cours à partager.',
   },
   counts: {
     two: 'Deux téléphones ont compté cette paire. Les comptes ne s’ajoutent pas ; dites lequel vaut.',
@@ -131,7 +145,7 @@ export const handover: HandoverWords = {
   erase: {
     title: 'Effacer',
     means:
-      'Ce qui est effacé ici disparaît pour de bon de ce téléphone, et ne revient pas avec un ancien fichier. Les copies remises le gardent : demandez à qui en a une de l’effacer aussi.',
+      'Ce qui est effacé ici disparaît pour de bon de ce téléphone, et ne revient pas avec un ancien fichier. Les copies partagées le gardent : demandez à qui en a une de l’effacer aussi.',
     player: 'Un joueur',
     playerMeans:
       'Nom, niveau, main et souhaits partent. Ce qui a été compté reste pour les partenaires, sans nom.',
@@ -142,7 +156,7 @@ export const handover: HandoverWords = {
     sure: (what) => `Effacer ${what} maintenant ? On ne peut pas revenir en arrière.`,
     done: (what) => `${what} : effacé de ce téléphone.`,
     doneMeans:
-      'Dans les fichiers, codes et cartes qui ont été remis, cela reste tant qu’ils ne sont pas supprimés.',
+      'Dans les fichiers, codes et cartes qui ont été partagés, cela reste tant qu’ils ne sont pas supprimés.',
     failed:
       'Le téléphone n’a pas encore laissé effacer. Ce n’est plus visible, et ce sera effacé à la prochaine ouverture.',
     everything: 'Tout',

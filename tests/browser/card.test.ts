@@ -72,7 +72,7 @@ test('a card is read from its code by the camera of the app', async ({ page, con
 test('a card is a picture for the family’s chat', async ({ page }) => {
   await open(page);
   const coming = page.waitForEvent('download');
-  await new Coach(page).button('Hand over as a picture').tap();
+  await new Coach(page).button('Share as a picture').tap();
   const file = await coming;
   expect(file.suggestedFilename()).toBe('rally-ledger-card.png');
   const png = readFileSync(await file.path());

@@ -16,8 +16,8 @@ const handOver = async (from: Page, to: Page, share: RegExp): Promise<number> =>
   await from.getByLabel(share).check();
   await new Coach(to).visit('handover/read');
   const pictures = await film(from, to);
-  await new Coach(to).button('Take it in').tap();
-  await expect(to.getByText(/taken in\./)).toBeVisible();
+  await new Coach(to).button('Import it').tap();
+  await expect(to.getByText(/imported\./)).toBeVisible();
   return pictures;
 };
 

@@ -13,13 +13,13 @@ const theirs = async (page: Page, name = 'IMG_0007.pdf') => {
 test('a file is known by its content, whatever it is called', async ({ page }) => {
   const coach = new Coach(page);
   await coach.visit('handover');
-  await page.getByLabel('Take in a file from this app').setInputFiles(await theirs(page));
+  await page.getByLabel('Import a file from this app').setInputFiles(await theirs(page));
   await expect(page.getByText('New players: Odile.')).toBeVisible();
 });
 
 test('a page of HTML in place of the file is refused with a sentence', async ({ page }) => {
   await new Coach(page).visit('handover');
-  await page.getByLabel('Take in a file from this app').setInputFiles({
+  await page.getByLabel('Import a file from this app').setInputFiles({
     name: 'rally-ledger.txt',
     mimeType: 'text/plain',
     buffer: Buffer.from('<!doctype html>\n<html><body>Sign in to the network</body></html>\n'),
@@ -36,7 +36,7 @@ test('a file can be dropped on the page', async ({ page }) => {
     return data;
   }, text);
   await page
-    .getByLabel('Take in a file from this app')
+    .getByLabel('Import a file from this app')
     .dispatchEvent('drop', { dataTransfer: data });
   await expect(page.getByText('New players: Odile.')).toBeVisible();
 });
