@@ -8,6 +8,7 @@ import { TakeIn } from '../parts/take-in.tsx';
 import { practice, readHistory } from '../practices.ts';
 import { href, route } from '../route.ts';
 import { handoverWords } from '../words/handover-words.ts';
+import { AnalystPart } from './analyst-part.tsx';
 import { ErasePart } from './erase-part.tsx';
 import { TwinsPart } from './twins-part.tsx';
 
@@ -63,6 +64,7 @@ function Ways() {
           <TakeIn given={given} />
         </section>
         <TwinsPart />
+        <AnalystPart />
         <ErasePart />
       </main>
       <Bar />

@@ -92,6 +92,15 @@ export const handover = {
       key: 'A key opens this file, not a passphrase. Open it on a computer with an age tool.',
     },
   },
+  analyst: {
+    title: 'For analysts',
+    means:
+      'Tables with a description of every column (a Data Package), for programs that read many coaches’ files at once. Players are called as chosen in Settings: nicknames or initials.',
+    span: 'Which practices',
+    spans: { week: 'this week', month: 'this month', season: 'all there are' },
+    none: 'No practice was held then.',
+    handOver: 'Share the tables (ZIP)',
+  },
   file: {
     title: 'By file',
     means: 'This practice as a file, for a phone that goes on with it or joins what it counted.',

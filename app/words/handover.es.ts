@@ -93,6 +93,15 @@ export const handover: HandoverWords = {
       key: 'Este archivo lo abre una clave, no una frase. Abrirlo en un ordenador o computadora con una herramienta age.',
     },
   },
+  analyst: {
+    title: 'Para analistas',
+    means:
+      'Tablas con la descripción de cada columna (un Data Package), para programas que leen a la vez los archivos de muchos entrenadores. Los jugadores se llaman como se eligió en Ajustes: apodos o iniciales.',
+    span: 'Qué entrenamientos',
+    spans: { week: 'esta semana', month: 'este mes', season: 'todos los que hay' },
+    none: 'No hubo ningún entrenamiento entonces.',
+    handOver: 'Compartir las tablas (ZIP)',
+  },
   file: {
     title: 'Por archivo',
     means:

@@ -95,6 +95,15 @@ export const handover: HandoverWords = {
       key: 'Une clé ouvre ce fichier, pas une phrase. Ouvrez-le sur un ordinateur avec un outil age.',
     },
   },
+  analyst: {
+    title: 'Pour les analystes',
+    means:
+      'Des tableaux avec la description de chaque colonne (un Data Package), pour des programmes qui lisent les fichiers de plusieurs entraîneurs à la fois. Les joueurs y portent le nom choisi dans Réglages : surnoms ou initiales.',
+    span: 'Quelles séances',
+    spans: { week: 'cette semaine', month: 'ce mois', season: 'toutes' },
+    none: 'Aucune séance dans cette période.',
+    handOver: 'Partager les tableaux (ZIP)',
+  },
   file: {
     title: 'Par fichier',
     means:
