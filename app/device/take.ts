@@ -94,6 +94,12 @@ async function forgetIn(store: IDBObjectStore): Promise<void> {
   }
 }
 
+/** Keeps another name for this phone. */
+export const rename = ({ use }: Store, name: string): Promise<void> =>
+  use('readwrite', (store) => {
+    store.put(name, key.phone);
+  });
+
 /**
  * Puts a whole ledger in the place of whatever was there: all or nothing. Drafts of drills go too:
  * they were written beside the ledger that goes, and only the invented one is ever replaced; the
