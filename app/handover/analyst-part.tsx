@@ -13,6 +13,7 @@ import { playerName } from '../parts/names.ts';
 import { Choice } from '../settings/choice.tsx';
 import { drillName } from '../words/drill-text.ts';
 import { figureWords } from '../words/figure-words.ts';
+import { focusQuestion } from '../words/focus-question.ts';
 import { handoverWords } from '../words/handover-words.ts';
 import { analystFiles, analystZip } from './analyst-zip.ts';
 import '../settings/settings.css';
@@ -55,6 +56,7 @@ function zipOf(practices: readonly Summary[], name: string): File {
   const files = analystFiles(practices, name, {
     player: (id) => (prefs.value.initials && short.get(id)) || playerName(id),
     drill: drillName,
+    focus: focusQuestion,
   });
   return analystZip(files, name);
 }

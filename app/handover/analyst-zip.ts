@@ -1,5 +1,4 @@
 import { strToU8, zipSync } from 'fflate';
-import type { Terms } from '../../core/drill/drill.ts';
 import { toCsv } from '../../core/exchange/csv.ts';
 import { attendanceRows, dataPackage } from '../../core/exchange/data-package.ts';
 import { tallyRows } from '../../core/exchange/tallies.ts';
@@ -9,7 +8,7 @@ import type { Summary } from '../../core/ledger/summary.ts';
 export function analystFiles(
   practices: readonly Summary[],
   name: string,
-  naming: { player(id: string): string; drill(terms: Terms): string },
+  naming: Parameters<typeof tallyRows>[1],
 ): Record<string, string> {
   return {
     'datapackage.json': `${JSON.stringify(dataPackage(name), undefined, 2)}\n`,

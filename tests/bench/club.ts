@@ -70,8 +70,8 @@ export async function clubBench(): Promise<string[]> {
     const empty = await openingOf(page, apache.address);
     await page.goto('./#/handover/club');
     let requests = 0;
-    page.on('request', ({ url }) => {
-      if (url().includes('/club/')) requests += 1;
+    page.on('request', (request) => {
+      if (request.url().includes('/club/')) requests += 1;
     });
     await page.getByLabel('Name', { exact: true }).fill(USER);
     await page.getByLabel('Password').fill(PASSWORD);

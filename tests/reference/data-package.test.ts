@@ -23,7 +23,11 @@ const { $schema: _, ...published } = JSON.parse(
 );
 const validate = new Ajv({ strict: false, validateFormats: false }).compile(published);
 
-const naming = { player: (id: string) => id, drill: ({ drill }: { drill: string }) => drill };
+const naming = {
+  player: (id: string) => id,
+  drill: ({ drill }: { drill: string }) => drill,
+  focus: (id: string) => id,
+};
 
 /** Two weeks of an invented squad. */
 function summariesOf(seed: number): Summary[] {
