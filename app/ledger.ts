@@ -307,6 +307,14 @@ export async function forgetErased(): Promise<void> {
   packsChanged.value += 1;
 }
 
+/** Gives this phone a new name, where another device goes by the same one. */
+export async function renamePhone(): Promise<void> {
+  const name = nanoid(10);
+  const { rename } = await import('./device/take.ts');
+  await rename(store, name);
+  phone = name;
+}
+
 /** Between two portions of a long work the phone serves whoever touches it. */
 export const breathe = () => new Promise((resolve) => setTimeout(resolve));
 

@@ -102,6 +102,15 @@ function keepLedger(): void {
   });
 }
 
+/** Whether this phone meets others at a place of their club (see club/memory.ts). */
+function sharesPlace(): boolean {
+  try {
+    return !prefs.value.demo && localStorage.getItem('rally-ledger-place') !== null;
+  } catch {
+    return false;
+  }
+}
+
 /**
  * The window that leads packs what is past and looks after the packs; figures get their history,
  * and what takes long to work out begins.
@@ -122,4 +131,7 @@ function tidy(): void {
     .then(() => import('./estimates.ts'))
     .then(({ startEstimating }) => startEstimating())
     .catch(() => {});
+  if (sharesPlace()) {
+    import('./club/meet.ts').then(({ keepMeeting }) => keepMeeting()).catch(() => {});
+  }
 }

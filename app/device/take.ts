@@ -1,5 +1,5 @@
 import type { AnyEntry, Entry } from '../../core/ledger/entry.ts';
-import { foldErased, isErased } from '../../core/ledger/erased.ts';
+import { type Erased, foldErased, isErased } from '../../core/ledger/erased.ts';
 import type { Summary } from '../../core/ledger/summary.ts';
 import { damagedLine } from './damaged-line.ts';
 import { packIn, packOf, readPack } from './packs.ts';
@@ -56,13 +56,15 @@ export const take = (
       if (erased.practices.has(practice)) continue;
       const pack = await packOf(store, practice);
       const loose = entriesOf(await rowsOf(store, under(`p/${practice}/`)), []);
-      const more = entries.filter(isNew([...(pack?.entries ?? []), ...loose]));
+      const more = entries
+        .filter(isNew([...(pack?.entries ?? []), ...loose]))
+        .filter((entry) => !isErased(entry, erased));
       if (more.length === 0) continue;
       taken += more.length;
       const isPast = pack || (loose.length === 0 && !staysOpen(entries));
       if (!isPast || !(await packIn(store, practice, now, more))) put(more);
     }
-    await forgetIn(store);
+    if (more.some(({ kind }) => kind.endsWith('-erased'))) await forgetIn(store);
     return taken;
   });
 
@@ -87,12 +89,40 @@ export const forget = ({ useLong }: Store): Promise<void> => useLong('readwrite'
 async function forgetIn(store: IDBObjectStore): Promise<void> {
   const standing = await standingIn(store);
   const erased = foldErased(standing);
-  for (const entry of standing) if (isErased(entry, erased)) store.delete(key.entry(entry));
-  if (erased.practices.size === 0) return;
+  const loose = entriesOf(await rowsOf(store, under('p/')), []);
+  for (const entry of [...standing, ...loose]) {
+    if (isErased(entry, erased)) store.delete(key.entry(entry));
+  }
   for (const at of (await resultOf(store.getAllKeys())).map(String)) {
-    if (erased.practices.has(practiceAt(at) ?? '')) store.delete(at);
+    const practice = practiceAt(at) ?? '';
+    if (erased.practices.has(practice)) store.delete(at);
+    else if (at.startsWith('c/') && erased.players.size > 0) {
+      await forgetInPack(store, practice, erased);
+    }
   }
 }
+
+/** Of a packed practice only what is said of an erased player alone goes; its summary is made anew. */
+async function forgetInPack(
+  store: IDBObjectStore,
+  practice: string,
+  erased: Erased,
+): Promise<void> {
+  const pack = await packOf(store, practice);
+  const left = pack?.entries.filter((entry) => !isErased(entry, erased));
+  // A damaged pack stays as it lies: it is handed over, or removed, by a person.
+  if (!pack || !left || pack.path !== undefined || left.length === pack.entries.length) return;
+  putRecord(store, key.packed(practice), { entries: left });
+  for (const at of await resultOf(store.getAllKeys(under('i/')))) {
+    if (String(at).endsWith(`/${practice}`)) store.delete(at);
+  }
+}
+
+/** Keeps another name for this phone. */
+export const rename = ({ use }: Store, name: string): Promise<void> =>
+  use('readwrite', (store) => {
+    store.put(name, key.phone);
+  });
 
 /**
  * Puts a whole ledger in the place of whatever was there: all or nothing. Drafts of drills go too:

@@ -18,6 +18,7 @@ export function HandoverScreen({ what }: { what: string | undefined }) {
   if (what === 'read') return <Read />;
   if (what === 'give') return <GiveCard player={route.value[2] ?? ''} />;
   if (what === 'card') return <Card link={route.value[2] ?? ''} />;
+  if (what === 'club') return <Club />;
   return <Ways />;
 }
 
@@ -29,6 +30,8 @@ const GiveCard = lazyScreen(() =>
   import('./give-card-screen.tsx').then((file) => file.GiveCardScreen),
 );
 const Card = lazyScreen(() => import('./card-screen.tsx').then((file) => file.CardScreen));
+
+const Club = lazyScreen(() => import('../club/club-screen.tsx').then((file) => file.ClubScreen));
 
 function Ways() {
   const t = handoverWords.value;
@@ -62,6 +65,15 @@ function Ways() {
           <p>{t.file.means}</p>
           {practice.value ? <HandPractice /> : <p class="faint">{t.file.none}</p>}
           <TakeIn given={given} />
+        </section>
+        <section class="part" aria-labelledby="club">
+          <h2 id="club">{t.club.title}</h2>
+          <p>{t.club.means}</p>
+          <div class="row">
+            <a class="button" href={href('handover', 'club')}>
+              {t.club.open}
+            </a>
+          </div>
         </section>
         <TwinsPart />
         <AnalystPart />

@@ -101,6 +101,50 @@ export const handover = {
     none: 'No practice was held then.',
     handOver: 'Share the tables (ZIP)',
   },
+  club: {
+    title: 'A shared place',
+    means:
+      'The phones of a club meet in a folder: each writes one file of its own and reads those of the others. Never while a clock runs, and everything works without.',
+    open: 'Set up, or look',
+    server: 'On the club’s web server',
+    serverMeans:
+      'A folder on the server that this app comes from, by WebDAV. No other server is asked.',
+    at: (path: string) => `On the club’s web server: ${path}`,
+    path: 'Folder, from this app’s address',
+    user: 'Name',
+    password: 'Password',
+    passwordMeans:
+      'Both stay on this phone, readable to whoever can read its storage. Take a name that opens nothing else.',
+    join: 'Meet there',
+    folder: 'In a folder of this device',
+    folderMeans: 'A folder that a service of yours syncs with the other devices.',
+    chooseFolder: 'Choose the folder',
+    now: 'Meeting the others …',
+    never: 'Not met yet.',
+    met: (date: string) => `Last met on ${date}.`,
+    round: 'A round is being played: the others are met after it.',
+    waits: (practices: number) =>
+      `Not there yet: ${count(practices, 'practice', 'practices')} of this phone. Nothing is lost; it goes there with the next meeting.`,
+    unread: (phone: string) =>
+      `The file of ${phone} cannot be read as it is. It is left out, and read again once that phone has written it anew.`,
+    shared:
+      'Another device wrote the same file as this phone. What it wrote was imported, and this phone now has a file of its own.',
+    keep: (what: string) => `Keep ${what}`,
+    meet: 'Meet now',
+    leave: 'Leave this place',
+    leaveMeans:
+      'What was imported stays here. This phone’s file stays there until somebody deletes it.',
+    faults: {
+      unreachable: 'The place cannot be reached now. Counting goes on; it is tried again.',
+      refused:
+        'The place does not let this phone in: the name, the password or the permission is wrong.',
+      missing: 'There is no such folder.',
+      full: 'There is no room left at the place. Nothing there was changed; nothing here is lost.',
+      elsewhere: 'That leads to another server. It is not followed.',
+      strange:
+        'What answers there is no shared place: it gave something else than a list of files.',
+    },
+  },
   file: {
     title: 'By file',
     means: 'This practice as a file, for a phone that goes on with it or joins what it counted.',

@@ -102,6 +102,50 @@ export const handover: HandoverWords = {
     none: 'No hubo ningún entrenamiento entonces.',
     handOver: 'Compartir las tablas (ZIP)',
   },
+  club: {
+    title: 'Un lugar compartido',
+    means:
+      'Los teléfonos de un club se encuentran en una carpeta: cada uno escribe un archivo propio y lee los de los otros. Nunca con un reloj en marcha, y todo funciona sin ello.',
+    open: 'Configurar o mirar',
+    server: 'En el servidor web del club',
+    serverMeans:
+      'Una carpeta en el servidor del que viene esta app, por WebDAV. No se llama a ningún otro servidor.',
+    at: (path) => `En el servidor web del club: ${path}`,
+    path: 'Carpeta, desde la dirección de la app',
+    user: 'Nombre',
+    password: 'Contraseña',
+    passwordMeans:
+      'Ambos quedan en este teléfono, legibles para quien pueda leer su memoria. Conviene un nombre que no abra nada más.',
+    join: 'Encontrarse allí',
+    folder: 'En una carpeta de este dispositivo',
+    folderMeans: 'Una carpeta que un servicio propio sincroniza con los otros dispositivos.',
+    chooseFolder: 'Elegir la carpeta',
+    now: 'Encuentro con los otros…',
+    never: 'Aún sin encuentro.',
+    met: (date) => `Último encuentro: ${date}.`,
+    round: 'Se está jugando una ronda: el encuentro es después.',
+    waits: (practices) =>
+      `Aún no está allí: ${count(practices, 'entrenamiento', 'entrenamientos')} de este teléfono. No se pierde nada; va en el próximo encuentro.`,
+    unread: (phone) =>
+      `El archivo de «${phone}» no se puede leer como está. Se deja aparte, y se lee de nuevo cuando ese teléfono lo haya escrito otra vez.`,
+    shared:
+      'Otro dispositivo escribió el mismo archivo que este teléfono. Lo que escribió se importó, y este teléfono tiene ahora un archivo propio.',
+    keep: (what) => `Conservar ${what}`,
+    meet: 'Encontrarse ahora',
+    leave: 'Dejar este lugar',
+    leaveMeans:
+      'Lo importado se queda aquí. El archivo de este teléfono sigue allí hasta que alguien lo elimine.',
+    faults: {
+      unreachable: 'Ahora no se llega al lugar. El recuento sigue; se intenta otra vez.',
+      refused:
+        'El lugar no deja entrar a este teléfono: falla el nombre, la contraseña o el permiso.',
+      missing: 'No hay tal carpeta.',
+      full: 'Allí no queda espacio. No se cambió nada allí; aquí no se pierde nada.',
+      elsewhere: 'Eso lleva a otro servidor. No se sigue.',
+      strange:
+        'Lo que responde allí no es un lugar compartido: dio otra cosa que una lista de archivos.',
+    },
+  },
   file: {
     title: 'Por archivo',
     means:

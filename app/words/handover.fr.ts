@@ -104,6 +104,49 @@ export const handover: HandoverWords = {
     none: 'Aucune séance dans cette période.',
     handOver: 'Partager les tableaux (ZIP)',
   },
+  club: {
+    title: 'Un lieu partagé',
+    means:
+      'Les téléphones d’un club se retrouvent dans un dossier : chacun y écrit son propre fichier et lit ceux des autres. Jamais pendant un chrono, et tout marche sans.',
+    open: 'Régler ou regarder',
+    server: 'Sur le serveur web du club',
+    serverMeans:
+      'Un dossier sur le serveur d’où vient cette appli, par WebDAV. Aucun autre serveur n’est appelé.',
+    at: (path) => `Sur le serveur web du club : ${path}`,
+    path: 'Dossier, à partir de l’adresse de l’appli',
+    user: 'Nom',
+    password: 'Mot de passe',
+    passwordMeans:
+      'Les deux restent sur ce téléphone, lisibles par qui peut lire son stockage. Prenez un nom qui n’ouvre rien d’autre.',
+    join: 'S’y retrouver',
+    folder: 'Dans un dossier de cet appareil',
+    folderMeans: 'Un dossier qu’un service à vous synchronise avec les autres appareils.',
+    chooseFolder: 'Choisir le dossier',
+    now: 'Rencontre des autres…',
+    never: 'Pas encore de rencontre.',
+    met: (date) => `Dernière rencontre : ${date}.`,
+    round: 'Un passage se joue : la rencontre a lieu après.',
+    waits: (practices) =>
+      `Pas encore là-bas : ${count(practices, 'séance', 'séances')} de ce téléphone. Rien n’est perdu ; cela part à la prochaine rencontre.`,
+    unread: (phone) =>
+      `Le fichier de « ${phone} » ne peut pas être lu tel quel. Il est laissé de côté, et relu quand ce téléphone l’aura récrit.`,
+    shared:
+      'Un autre appareil a écrit le même fichier que ce téléphone. Ce qu’il a écrit a été importé, et ce téléphone a maintenant son propre fichier.',
+    keep: (what) => `Garder ${what}`,
+    meet: 'Rencontrer maintenant',
+    leave: 'Quitter ce lieu',
+    leaveMeans:
+      'Ce qui a été importé reste ici. Le fichier de ce téléphone reste là-bas tant que personne ne le supprime.',
+    faults: {
+      unreachable: 'Le lieu n’est pas joignable. Le comptage continue ; nouvel essai plus tard.',
+      refused:
+        'Le lieu ne laisse pas entrer ce téléphone : le nom, le mot de passe ou l’autorisation ne va pas.',
+      missing: 'Ce dossier n’existe pas.',
+      full: 'Il n’y a plus de place là-bas. Rien n’y a été changé ; rien n’est perdu ici.',
+      elsewhere: 'Cela mène à un autre serveur. Il n’est pas suivi.',
+      strange: 'Ce qui répond n’est pas un lieu partagé : autre chose qu’une liste de fichiers.',
+    },
+  },
   file: {
     title: 'Par fichier',
     means:

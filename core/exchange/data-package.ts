@@ -23,6 +23,7 @@ interface Field {
 }
 
 const required = { required: true } as const;
+const none = { minimum: 0 };
 const share = { minimum: 0, maximum: 1 };
 
 /** Every column of the table of tallies: one that is not described here does not compile. */
@@ -111,28 +112,30 @@ const TALLY_FIELDS: Record<TallyColumn, Field> = {
     description: 'Where the count comes from',
     constraints: { enum: ['tapped', 'called', 'corrected', 'not heard'] },
   },
-  drill_id: { type: 'string', description: 'The drill’s own id', constraints: required },
-  focus: { type: 'string', description: 'What was looked at; empty where nothing was' },
-  looks: {
-    type: 'integer',
-    description: 'Looks at the player in this round',
-    constraints: { minimum: 0 },
+  focus: {
+    type: 'string',
+    description: 'What was looked at in the round; empty where nothing was',
   },
+  looks: { type: 'integer', description: 'Looks at the player', unit: 'looks', constraints: none },
   held: {
     type: 'integer',
-    description: 'In how many of them the focus was held',
-    constraints: { minimum: 0 },
+    description: 'Looks at the player in which the focus was held',
+    unit: 'looks',
+    constraints: none,
   },
   round_looks: {
     type: 'integer',
-    description: 'Looks at everyone in this round',
-    constraints: { minimum: 0 },
+    description: 'Looks at anybody in the round',
+    unit: 'looks',
+    constraints: none,
   },
   round_held: {
     type: 'integer',
-    description: 'In how many of those the focus was held',
-    constraints: { minimum: 0 },
+    description: 'Looks at anybody in the round in which the focus was held',
+    unit: 'looks',
+    constraints: none,
   },
+  drill_id: { type: 'string', description: 'The drill’s own id', constraints: required },
 };
 
 const ATTENDANCE_FIELDS: Record<'date' | 'player', Field> = {

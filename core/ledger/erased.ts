@@ -30,12 +30,19 @@ const STAYS: readonly string[] = [
   'players-parted',
 ];
 
+/** What is said in a practice of one player alone. */
+const OWN: readonly string[] = ['look', 'effort-told'];
+
 /**
- * Whether an entry is to be forgotten. Of a player that is all that stands beyond one practice: name,
- * level, hand, wishes. What was counted in practices names no one and stays, for it is the partners' too.
+ * Whether an entry is to be forgotten. Of a player that is all that stands beyond one practice (name,
+ * level, hand, wishes), and what a practice says of the player alone: looks, and how hard it was. What
+ * was counted names no one and stays, for it is the partners' too.
  */
 export function isErased(entry: AnyEntry, { players, practices }: Erased): boolean {
-  if (isPractised(entry)) return practices.has(entry.practice);
+  if (isPractised(entry)) {
+    if (practices.has(entry.practice)) return true;
+    return OWN.includes(entry.kind) && players.has(String((entry as { player?: unknown }).player));
+  }
   if (players.size === 0 || STAYS.includes(entry.kind)) return false;
   const { player, a, b } = entry as { player?: unknown; a?: unknown; b?: unknown };
   return [player, a, b].some((each) => typeof each === 'string' && players.has(each));

@@ -12,6 +12,7 @@ const benches = {
   figures: 'figuresBench',
   levels: 'levelsBench',
   planning: 'planningBench',
+  club: 'clubBench',
 };
 
 const asked = process.argv.slice(2);

@@ -113,20 +113,35 @@ test('an erased player is gone from the phone, and no older file brings the name
 }) => {
   const coach = new Coach(page);
   await coach.pasteSquad('Ana\nBo');
-  const older = (await entriesOn(page)) as never[];
+  const ana = (await entriesOn(page)).find(({ name }) => name === 'Ana')?.player as string;
+  const past = new OtherPhone('helperxQ7k', (await pageTime(page)) + 1_000);
+  past.write(
+    { kind: 'practice-opened', practice: 'past-one', date: '2026-03-02' },
+    { kind: 'player-came', practice: 'past-one', player: ana },
+    { kind: 'effort-told', practice: 'past-one', player: ana, effort: 7 },
+    { kind: 'practice-closed', practice: 'past-one' },
+  );
+  await bring(page, past.file());
+  await coach.button('Import it').tap();
+  await expect(page.getByText('4 new entries imported.')).toBeVisible();
+  expect(JSON.stringify(await recordsOn(page))).toContain('effort-told');
+  const older = [...((await entriesOn(page)) as never[]), ...past.entries];
   await coach.visit('handover');
   await page.getByLabel('A player').selectOption('Ana');
   await coach.button('Erase Ana').tap();
   await expect(page.getByText('Erase Ana now? It cannot be taken back.')).toBeVisible();
   await coach.button('Erase Ana').tap();
   await expect(page.getByText('Ana: erased from this phone.')).toBeVisible();
-  await expect.poll(async () => JSON.stringify(await recordsOn(page))).not.toContain('Ana');
-  const other = new OtherPhone('helperxQ7k', (await pageTime(page)) + 1_000);
+  // How hard it was for Ana goes with the name, also where the practice was packed.
+  await expect
+    .poll(async () => JSON.stringify(await recordsOn(page)))
+    .not.toMatch(/Ana|effort-told/);
+  const other = new OtherPhone('another-Q7', (await pageTime(page)) + 10_000);
   other.write({ kind: 'player-added', player: 'cy', name: 'Cy' });
   await bring(page, other.file(...older));
   await coach.button('Import it').tap();
   await expect(page.getByText('1 new entry imported.')).toBeVisible();
-  expect(JSON.stringify(await recordsOn(page))).not.toContain('Ana');
+  expect(JSON.stringify(await recordsOn(page))).not.toMatch(/Ana|effort-told/);
   await coach.visit('squad');
   await expect(page.locator('.squad-row b')).toHaveText(['Bo', 'Cy']);
 });

@@ -149,6 +149,19 @@ describe('an erased player', () => {
     expect([...foldSquad(left as Entry[]).keys()]).toEqual(['p2']);
   });
 
+  test('loses what a practice says of the player alone, and the partner keeps it', () => {
+    const of = (player: string) => [
+      tell({
+        ...{ kind: 'look', practice: PRACTICE, round: 'r1', player, focus: 'f1' },
+        second: 20,
+        saw: 'yes',
+      }),
+      tell({ kind: 'effort-told', practice: PRACTICE, player, effort: 7 }),
+    ];
+    const theirs = of('p2');
+    expect(joinLedgers([...of('p1'), ...theirs], [erased])).toEqual(joinLedgers(theirs, [erased]));
+  });
+
   test('does not come back with an older file, nor by a name that is given later', () => {
     const renamed = tell({ kind: 'player-changed', player: 'p1', name: 'Pippa' });
     const again = joinLedgers(joinLedgers(before, [erased]), [...before, renamed]);
