@@ -36,8 +36,8 @@ export const look: LookWords = {
     inNext: (drill) => `En el próximo bloque: ${drill}`,
     pairThem: 'Juntarlos la próxima vez',
     paired: 'Juntos la próxima vez',
-    setSize: (size, from) => `${number.format(size)} en vez de ${number.format(from)}`,
-    sizeIsSet: (size) => `Desde ahora ${number.format(size)}`,
+    setSize: (size, from) => `Series de ${number.format(size)} en vez de ${number.format(from)}`,
+    sizeIsSet: (size) => `Desde ahora series de ${number.format(size)}`,
     silent: (questions) => `Nada que destacar en: ${list.format(questions)}.`,
     questions: {
       'left-out': 'lo que faltó',

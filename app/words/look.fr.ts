@@ -37,8 +37,8 @@ export const look: LookWords = {
     inNext: (drill) => `Au prochain bloc : ${drill}`,
     pairThem: 'Les mettre ensemble la prochaine fois',
     paired: 'Ensemble la prochaine fois',
-    setSize: (size, from) => `${number.format(size)} au lieu de ${number.format(from)}`,
-    sizeIsSet: (size) => `Désormais ${number.format(size)}`,
+    setSize: (size, from) => `Séries de ${number.format(size)} au lieu de ${number.format(from)}`,
+    sizeIsSet: (size) => `Désormais des séries de ${number.format(size)}`,
     silent: (questions) => `Rien à signaler sur : ${list.format(questions)}.`,
     questions: {
       'left-out': 'ce qui a manqué',
