@@ -28,6 +28,10 @@ const Effort = lazyScreen(() =>
 );
 const Sizes = lazyScreen(() => import('./sizes/sizes-screen.tsx').then((file) => file.SizesScreen));
 
+const Season = lazyScreen(() =>
+  import('./season/season-screen.tsx').then((file) => file.SeasonScreen),
+);
+
 /** The screen of an address that looks back, and of one that leads nowhere. */
 export function LookingBack() {
   const [place, which, kind, target] = route.value;
@@ -50,6 +54,8 @@ export function LookingBack() {
       return <Effort />;
     case 'sizes':
       return <Sizes />;
+    case 'season':
+      return <Season player={which} />;
     default:
       return <NowhereScreen />;
   }

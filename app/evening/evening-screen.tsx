@@ -70,6 +70,7 @@ function Behind() {
     ['neglected', look.neglected.title],
     ['together', look.together.title],
     ['sizes', look.sizes.title],
+    ['season', look.season.title],
   ] as const;
   return (
     <>

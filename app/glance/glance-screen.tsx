@@ -1,5 +1,5 @@
 import { type Family, families } from '../../core/drill/drill.ts';
-import { type Level, levelOf } from '../../core/figures/level.ts';
+import { type Level, toldLevel } from '../../core/figures/level.ts';
 import type { LevelFit } from '../../core/figures/level-fit.ts';
 import { changeWord } from '../../core/figures/level-word.ts';
 import { playerTrends } from '../../core/figures/player-trends.ts';
@@ -50,7 +50,7 @@ function Squad({ fit }: { fit: LevelFit }) {
   const t = lookWords.value.glance;
   const players = [...squad.value.values()].filter(({ resting }) => !resting);
   const levelsOf = new Map(
-    players.map(({ id }) => [id, families.map((family) => levelOf(fit, id, family))]),
+    players.map(({ id }) => [id, families.map((family) => toldLevel(fit, id, family))]),
   );
   const scales = families.map((_, at) => levelScale([...levelsOf.values()].map((own) => own[at])));
   const trends = playerTrends(estimated.value);

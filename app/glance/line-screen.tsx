@@ -1,5 +1,5 @@
 import { type Family, families } from '../../core/drill/drill.ts';
-import { levelOf } from '../../core/figures/level.ts';
+import { toldLevel } from '../../core/figures/level.ts';
 import type { LevelFit } from '../../core/figures/level-fit.ts';
 import { levelLine } from '../../core/figures/level-line.ts';
 import { changeWord } from '../../core/figures/level-word.ts';
@@ -112,7 +112,10 @@ function Line({
   const { trendWords } = figureWords.value;
   const line = levelLine(fit, { player, ...(family && { kind: family }) });
   const now = line?.at(-1);
-  if (!line || !now) return <p>{t.unseen}</p>;
+  const tells = (family ? [family] : [...fit.kinds.keys()]).some((kind) =>
+    toldLevel(fit, player, kind),
+  );
+  if (!line || !now || !tells) return <p>{t.unseen}</p>;
   const own = (playerStints(estimated.value).get(player) ?? []).filter(
     (stint) =>
       isOnTarget(stint) === fit.onTarget && (family === undefined || stint.terms.family === family),
@@ -140,7 +143,6 @@ function Line({
         </p>
       )}
       <p class="small faint">{t.means}</p>
-      {family && levelOf(fit, player, family) === undefined && <p>{t.unseen}</p>}
     </section>
   );
 }

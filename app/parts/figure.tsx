@@ -23,24 +23,12 @@ export function Touches({ touches: { counted, all, doubted } }: { touches: AllTo
 }
 
 /** How many balls come back, or meet the target, with its limits. */
-export function Consistent({
-  known,
-  onTarget,
-}: {
-  known: PooledConsistency | undefined;
-  onTarget: boolean;
-}) {
+export function Consistent({ known, onTarget }: { known: PooledConsistency; onTarget: boolean }) {
   const t = figureWords.value;
   return (
     <Explained of={onTarget ? 'target' : 'consistency'}>
-      {known ? (
-        <>
-          <b class="number">{t.percent(known.consistency)}</b>{' '}
-          {t.span(t.percent(known.low), t.percent(known.high))}
-        </>
-      ) : (
-        t.notKnown
-      )}
+      <b class="number">{t.percent(known.consistency)}</b>{' '}
+      {t.span(t.percent(known.low), t.percent(known.high))}
     </Explained>
   );
 }

@@ -17,6 +17,7 @@ export function OwnDrill({ work, stints }: { work: OwnWork; stints: Stint[] }) {
   const f = figureWords.value;
   const { terms, usual, best } = work;
   const onTarget = countsByPlayer(terms.rule);
+  const known = pooledConsistency(stints);
   return (
     <section class="part">
       <h2 class="break">{drillName(terms)}</h2>
@@ -29,12 +30,14 @@ export function OwnDrill({ work, stints }: { work: OwnWork; stints: Stint[] }) {
             <Touches touches={sumEstimates(stints)} />
           </dd>
         </div>
-        <div>
-          <dt>{onTarget ? f.meetsTarget : f.comesBack}</dt>
-          <dd>
-            <Consistent known={pooledConsistency(stints)} onTarget={onTarget} />
-          </dd>
-        </div>
+        {known && (
+          <div>
+            <dt>{onTarget ? f.meetsTarget : f.comesBack}</dt>
+            <dd>
+              <Consistent known={known} onTarget={onTarget} />
+            </dd>
+          </div>
+        )}
       </dl>
       <Picture work={work} />
       {usual === undefined || best === undefined ? (

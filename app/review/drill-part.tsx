@@ -3,7 +3,7 @@ import { isOnTarget, type Stint } from '../../core/figures/stints.ts';
 import { Consistent, Touches } from '../parts/figure.tsx';
 import { drillName } from '../words/drill-text.ts';
 import { figureWords } from '../words/figure-words.ts';
-import { SetsPerMinute, TouchesPerMinute } from './rates.tsx';
+import { RateRow } from './rates.tsx';
 
 /** What some stints come to, drill by drill; sets a minute for each size of a set by itself. */
 export function DrillPart({ stints }: { stints: Stint[] }) {
@@ -22,28 +22,27 @@ export function DrillPart({ stints }: { stints: Stint[] }) {
               <h3>{drillName(drill.terms)}</h3>
             </summary>
             <dl class="review-figures">
-              <div>
-                <dt>{onTarget ? f.meetsTarget : f.comesBack}</dt>
-                <dd>
-                  <Consistent known={drill.consistency} onTarget={onTarget} />
-                </dd>
-              </div>
-              {drill.sizes.map(({ size, rates }) => (
-                <div key={size}>
-                  <dt>
-                    {t.setsPerMinute}, {f.sized[rule](size)}
-                  </dt>
+              {drill.consistency && (
+                <div>
+                  <dt>{onTarget ? f.meetsTarget : f.comesBack}</dt>
                   <dd>
-                    <SetsPerMinute rates={rates} />
+                    <Consistent known={drill.consistency} onTarget={onTarget} />
                   </dd>
                 </div>
+              )}
+              {drill.sizes.map(({ size, rates }) => (
+                <RateRow
+                  key={size}
+                  name={`${t.setsPerMinute}, ${f.sized[rule](size)}`}
+                  of="rate"
+                  rate={rates.perMinute}
+                />
               ))}
-              <div>
-                <dt>{t.touchesPerMinute}</dt>
-                <dd>
-                  <TouchesPerMinute rates={drill.rates} />
-                </dd>
-              </div>
+              <RateRow
+                name={t.touchesPerMinute}
+                of="touchRate"
+                rate={drill.rates.touchesPerMinute}
+              />
               <div>
                 <dt>{t.touches}</dt>
                 <dd>

@@ -1,5 +1,5 @@
 import type { Family } from '../../core/drill/drill.ts';
-import { levelOf } from '../../core/figures/level.ts';
+import { toldLevel } from '../../core/figures/level.ts';
 import type { LevelFit } from '../../core/figures/level-fit.ts';
 import { untold } from '../../core/figures/level-untold.ts';
 import { squad } from '../ledger.ts';
@@ -36,7 +36,7 @@ function KindLevels({ fit, family }: { fit: LevelFit; family: Family }) {
       <h3>{kindName({ family, onTarget: fit.onTarget })}</h3>
       <dl class="review-figures">
         {players.map((player) => {
-          const level = levelOf(fit, player, family);
+          const level = toldLevel(fit, player, family);
           return (
             level && (
               <div key={player}>

@@ -1,4 +1,4 @@
-import { levelOf } from '../../core/figures/level.ts';
+import { toldLevel } from '../../core/figures/level.ts';
 import { changeOver } from '../../core/figures/level-change.ts';
 import { differenceOfTwo } from '../../core/figures/level-difference.ts';
 import { changeWord } from '../../core/figures/level-word.ts';
@@ -18,7 +18,7 @@ export function OwnLevelPart({ player }: { player: string }) {
   const t = figureWords.value.review;
   const own = [levels.value, targetLevels.value].flatMap((fit) =>
     [...(fit?.kinds.keys() ?? [])].flatMap((family) => {
-      const level = fit && levelOf(fit, player, family);
+      const level = fit && toldLevel(fit, player, family);
       return level ? [{ fit, family, level }] : [];
     }),
   );

@@ -1,27 +1,27 @@
 import type { Rates } from '../../core/figures/rates.ts';
-import { Explained } from '../parts/explained.tsx';
+import { type Explainable, Explained } from '../parts/explained.tsx';
 import { figureWords } from '../words/figure-words.ts';
 
-/** Sets a minute with their limits, or that they are not known. */
-export const SetsPerMinute = ({ rates: { perMinute } }: { rates: Rates }) => (
-  <Explained of="rate">
-    <Rate known={perMinute} />
-  </Explained>
-);
-
-/** Touches a minute with their limits, or that they are not known. */
-export const TouchesPerMinute = ({ rates: { touchesPerMinute } }: { rates: Rates }) => (
-  <Explained of="touchRate">
-    <Rate known={touchesPerMinute} />
-  </Explained>
-);
-
-function Rate({ known }: { known: Rates['perMinute'] }) {
+/** A row of figures: sets, or touches, a minute with their limits. What is not known has no row. */
+export function RateRow({
+  name,
+  of,
+  rate,
+}: {
+  name: string;
+  of: Explainable;
+  rate: Rates['perMinute'];
+}) {
   const t = figureWords.value;
-  if (!known) return <>{t.notKnown}</>;
+  if (!rate) return null;
   return (
-    <>
-      <b class="number">{t.rate(known.rate)}</b> {t.span(t.rate(known.low), t.rate(known.high))}
-    </>
+    <div>
+      <dt>{name}</dt>
+      <dd>
+        <Explained of={of}>
+          <b class="number">{t.rate(rate.rate)}</b> {t.span(t.rate(rate.low), t.rate(rate.high))}
+        </Explained>
+      </dd>
+    </div>
   );
 }

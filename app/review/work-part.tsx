@@ -3,7 +3,7 @@ import type { Stint } from '../../core/figures/stints.ts';
 import { Consistent, Touches } from '../parts/figure.tsx';
 import { figureWords } from '../words/figure-words.ts';
 import { kindName } from '../words/kind-name.ts';
-import { SetsPerMinute, TouchesPerMinute } from './rates.tsx';
+import { RateRow } from './rates.tsx';
 
 /** What some stints come to, by kind of work. */
 export function WorkPart({ stints, note }: { stints: Stint[]; note: string }) {
@@ -18,24 +18,16 @@ export function WorkPart({ stints, note }: { stints: Stint[]; note: string }) {
         <div key={kindName(work)} class="review-work">
           <h3>{kindName(work)}</h3>
           <dl class="review-figures">
-            <div>
-              <dt>{work.onTarget ? f.meetsTarget : f.comesBack}</dt>
-              <dd>
-                <Consistent known={work.consistency} onTarget={work.onTarget} />
-              </dd>
-            </div>
-            <div>
-              <dt>{t.setsPerMinute}</dt>
-              <dd>
-                <SetsPerMinute rates={work.rates} />
-              </dd>
-            </div>
-            <div>
-              <dt>{t.touchesPerMinute}</dt>
-              <dd>
-                <TouchesPerMinute rates={work.rates} />
-              </dd>
-            </div>
+            {work.consistency && (
+              <div>
+                <dt>{work.onTarget ? f.meetsTarget : f.comesBack}</dt>
+                <dd>
+                  <Consistent known={work.consistency} onTarget={work.onTarget} />
+                </dd>
+              </div>
+            )}
+            <RateRow name={t.setsPerMinute} of="rate" rate={work.rates.perMinute} />
+            <RateRow name={t.touchesPerMinute} of="touchRate" rate={work.rates.touchesPerMinute} />
             <div>
               <dt>{t.touches}</dt>
               <dd>

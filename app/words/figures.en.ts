@@ -24,8 +24,6 @@ export const figures = {
   shortDate: (date: string) => shortDay.format(at(date)),
   /** The limits of a figure, after it. */
   span: (low: string, high: string) => `(${low} to ${high})`,
-  notKnown: 'not known yet',
-
   close: 'Close',
 
   atLeast: 'at least',

@@ -15,8 +15,6 @@ export const figures: FigureWords = {
   percent: (share) => percent.format(share),
   shortDate: (date) => shortDay.format(at(date)),
   span: (low, high) => `(de ${low} a ${high})`,
-  notKnown: 'aún no se sabe',
-
   close: 'Cerrar',
 
   atLeast: 'al menos',

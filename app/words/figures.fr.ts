@@ -15,8 +15,6 @@ export const figures: FigureWords = {
   percent: (share) => percent.format(share),
   shortDate: (date) => shortDay.format(at(date)),
   span: (low, high) => `(${low} à ${high})`,
-  notKnown: 'pas encore connu',
-
   close: 'Fermer',
 
   atLeast: 'au moins',

@@ -27,6 +27,11 @@ export function formats(code: string) {
     day: ofDay({ weekday: 'long', month: 'long' }),
     shortDay: ofDay({ month: 'short' }),
     weekday: ofDay({ weekday: 'short' }),
+    month: new Intl.DateTimeFormat(language, {
+      month: 'short',
+      year: '2-digit',
+      timeZone: 'UTC',
+    }),
     span: ofDay({ month: 'long', year: 'numeric' }),
     list: new Intl.ListFormat(language, { type: 'conjunction' }),
     /** Whether a number asks for the singular: 1 in English, 0 and 1 in French. */

@@ -1,8 +1,8 @@
-import { formats } from './format.ts';
+import { at, formats } from './format.ts';
 
 /** English, for the screens on which a coach looks back on what was practised. */
 
-const { number, one, percent, count, list, isOne } = formats('en');
+const { number, one, percent, count, list, isOne, month } = formats('en');
 
 export const look = {
   evening: {
@@ -126,6 +126,16 @@ export const look = {
     others: 'Without a size to choose',
     perRound: (sets: string) => `${sets} a round of a pair`,
     none: 'No drill in a row was played in the last four weeks.',
+  },
+  season: {
+    title: 'The season',
+    nothing: 'Nothing was played yet. Months fill as rounds are played.',
+    term: (weeks: number) => `What ${number.format(weeks)} weeks add up to`,
+    termMeans: 'Balls by stroke, at least: those of completed sets up to the last practice.',
+    months: (whose: string) => (whose === '' ? 'Month by month' : `Month by month: ${whose}`),
+    monthsMean: 'The line and its number: balls hit. At the end of the row: how many came back.',
+    month: (date: string) => month.format(at(date)),
+    balls: (balls: number) => number.format(Math.round(balls)),
   },
   players: {
     title: 'Players',

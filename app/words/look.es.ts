@@ -1,9 +1,9 @@
-import { formats } from './format.ts';
+import { at, formats } from './format.ts';
 import type { LookWords } from './look-words.ts';
 
 /** Spanish. */
 
-const { number, one, percent, count, list, isOne } = formats('es');
+const { number, one, percent, count, list, isOne, month } = formats('es');
 
 export const look: LookWords = {
   evening: {
@@ -36,8 +36,8 @@ export const look: LookWords = {
     inNext: (drill) => `En el próximo bloque: ${drill}`,
     pairThem: 'Juntarlos la próxima vez',
     paired: 'Juntos la próxima vez',
-    setSize: (size, from) => `${number.format(size)} en vez de ${number.format(from)}`,
-    sizeIsSet: (size) => `Desde ahora ${number.format(size)}`,
+    setSize: (size, from) => `Series de ${number.format(size)} en vez de ${number.format(from)}`,
+    sizeIsSet: (size) => `Desde ahora series de ${number.format(size)}`,
     silent: (questions) => `Nada que destacar en: ${list.format(questions)}.`,
     questions: {
       'left-out': 'lo que faltó',
@@ -122,6 +122,17 @@ export const look: LookWords = {
     others: 'Sin tamaño que elegir',
     perRound: (sets) => `${sets} por ronda de una pareja`,
     none: 'En las últimas cuatro semanas no se jugó ningún ejercicio de bolas seguidas.',
+  },
+  season: {
+    title: 'La temporada',
+    nothing: 'Aún no se ha jugado nada. Los meses se llenan con las rondas.',
+    term: (weeks) => `Lo que suman ${number.format(weeks)} semanas`,
+    termMeans:
+      'Bolas por golpe, al menos: las de las series completas hasta el último entrenamiento.',
+    months: (whose) => (whose === '' ? 'Mes a mes' : `Mes a mes: ${whose}`),
+    monthsMean: 'La línea y su número: bolas golpeadas. Al final de la fila: cuántas volvieron.',
+    month: (date) => month.format(at(date)),
+    balls: (balls) => number.format(Math.round(balls)),
   },
   players: {
     title: 'Jugadores',

@@ -1,9 +1,9 @@
-import { formats } from './format.ts';
+import { at, formats } from './format.ts';
 import type { LookWords } from './look-words.ts';
 
 /** French. */
 
-const { number, one, percent, count, list, isOne } = formats('fr');
+const { number, one, percent, count, list, isOne, month } = formats('fr');
 
 export const look: LookWords = {
   evening: {
@@ -37,8 +37,8 @@ export const look: LookWords = {
     inNext: (drill) => `Au prochain bloc : ${drill}`,
     pairThem: 'Les mettre ensemble la prochaine fois',
     paired: 'Ensemble la prochaine fois',
-    setSize: (size, from) => `${number.format(size)} au lieu de ${number.format(from)}`,
-    sizeIsSet: (size) => `Désormais ${number.format(size)}`,
+    setSize: (size, from) => `Séries de ${number.format(size)} au lieu de ${number.format(from)}`,
+    sizeIsSet: (size) => `Désormais des séries de ${number.format(size)}`,
     silent: (questions) => `Rien à signaler sur : ${list.format(questions)}.`,
     questions: {
       'left-out': 'ce qui a manqué',
@@ -126,6 +126,18 @@ export const look: LookWords = {
     others: 'Sans taille à choisir',
     perRound: (sets) => `${sets} par passage d’une paire`,
     none: 'Aucun exercice d’affilée n’a été joué ces quatre dernières semaines.',
+  },
+  season: {
+    title: 'La saison',
+    nothing: 'Rien n’a encore été joué. Les mois se remplissent au fil des passages.',
+    term: (weeks) => `Ce que font ${number.format(weeks)} semaines`,
+    termMeans:
+      'Balles par coup, au moins : celles des séries complètes jusqu’à la dernière séance.',
+    months: (whose) => (whose === '' ? 'Mois par mois' : `Mois par mois : ${whose}`),
+    monthsMean:
+      'La ligne et son nombre : les balles frappées. Au bout de la rangée : combien sont revenues.',
+    month: (date) => month.format(at(date)),
+    balls: (balls) => number.format(Math.round(balls)),
   },
   players: {
     title: 'Joueurs',

@@ -45,3 +45,13 @@ export function levelOf(fit: LevelFit, player: string, kind: Family): Level | un
     sd,
   };
 }
+
+/**
+ * The level as it is worth showing: undefined also where it is no surer than any player of any squad
+ * would be, so that no interval is wider than a whole squad's spread.
+ */
+export function toldLevel(fit: LevelFit, player: string, kind: Family): Level | undefined {
+  const level = levelOf(fit, player, kind);
+  const { playerSd, playerKindSd } = fit.priors;
+  return level && level.sd < Math.hypot(playerSd, playerKindSd) ? level : undefined;
+}

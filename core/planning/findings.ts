@@ -1,5 +1,5 @@
 import type { Drill, Stroke } from '../drill/drill.ts';
-import { type Level, levelOf } from '../figures/level.ts';
+import { type Level, toldLevel } from '../figures/level.ts';
 import type { LevelChange } from '../figures/level-change.ts';
 import type { LevelFit } from '../figures/level-fit.ts';
 import { type LinePoint, levelLine } from '../figures/level-line.ts';
@@ -106,7 +106,7 @@ function needFinding({ fit, players, drills, daysSince }: Known): Finding | unde
   const need =
     fit &&
     needsOf(fit, players).find(({ below, sure }) => below >= LEAST_NEED && sure >= SURE_NEED);
-  const level = need && levelOf(fit, need.player, need.kind);
+  const level = need && toldLevel(fit, need.player, need.kind);
   const squad = need && levelLine(fit, { kind: need.kind })?.at(-1)?.share;
   if (!need || !level || squad === undefined) return undefined;
   const waits = ({ id }: Drill) => daysSince(id) ?? Number.POSITIVE_INFINITY;

@@ -75,6 +75,8 @@ const FORMATS = [
   'desk.week.inMinutes',
   'desk.settings.version',
   'look.percent',
+  'look.season.month',
+  'look.season.balls',
   'figures.number',
   'figures.rounded',
   'figures.rate',

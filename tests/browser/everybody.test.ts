@@ -84,7 +84,7 @@ for (const [place, { locale, t, planning, look }] of LANGUAGES.entries()) {
           ...['', 'squad', 'block', 'players', 'week', 'settings', 'drill', 'court', 'help'],
           ...['drill/lob-and-overhead', 'review', 'coverage', 'propose', 'sheet', 'wall'],
           ...['tempo/lob-and-overhead', 'settle/none', 'player/none', 'nowhere', 'handover'],
-          ...['numbers', 'glance', 'neglected', 'together', 'sizes', 'line/none'],
+          ...['numbers', 'glance', 'neglected', 'together', 'sizes', 'season', 'line/none'],
         ]) {
           await coach.visit(address);
           await expectNothing(page, address);

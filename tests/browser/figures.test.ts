@@ -307,6 +307,7 @@ test('no sum, mean or percent of the invented season differs from a recount of i
     const own = rows.filter((row) => row.player === name);
     await coach.visit(`player/${id}`);
     await expect(page.getByRole('heading', { level: 1 })).toHaveText(name);
+    if (await page.locator('.fold[aria-expanded=false]').isVisible()) await coach.unfold();
     await checkPlayer(page, own);
     await expectSound(page);
     await coach.visit(`review/${id}`);

@@ -115,7 +115,7 @@ test('no screen is wider than the phone, and its ways on are in sight, with twel
   await look(page, 'today with a player chosen');
   for (const address of [
     ...['block', 'propose', 'sheet', 'squad', 'players', 'week', 'coverage', 'review'],
-    ...['numbers', 'glance', 'neglected', 'together', 'sizes'],
+    ...['numbers', 'glance', 'neglected', 'together', 'sizes', 'season'],
     ...[`player/${playerId(0)}`, `review/${playerId(0)}`, `coverage/${playerId(0)}`],
     ...[
       'practice/practice-1',

@@ -19,7 +19,7 @@ const CELLS = [
 const SCREENS = [
   ...['', 'squad', 'block', 'players', 'week', 'settings', 'drill', 'drill/mini-rally', 'coverage'],
   ...['propose', 'tempo', 'review', 'sheet', 'wall', 'help', 'court', 'nowhere', 'handover'],
-  ...['numbers', 'glance', 'neglected', 'together', 'sizes'],
+  ...['numbers', 'glance', 'neglected', 'together', 'sizes', 'season'],
 ];
 
 /** Everything that the page asked of another origin, or its policy forbade, or a dialog opened. */

@@ -58,10 +58,14 @@ test('pictures of every screen', async ({ page }) => {
     { name: 'Serve, return, next shot', rounds: 2 },
   ]);
   await take(page, 'today', true);
-  for (const address of ['block', 'squad', 'players', 'week', 'coverage', 'review', 'settings']) {
+  const shown = ['week', 'review', 'glance'];
+  for (const address of [
+    ...['block', 'squad', 'players', 'coverage', 'settings', 'numbers', 'neglected', 'together'],
+    ...['sizes', 'season', ...shown],
+  ]) {
     await coach.visit(address);
     await page.waitForTimeout(500);
-    await take(page, address, address === 'week');
+    await take(page, address, shown.includes(address));
   }
   for (const address of [
     ...['drill/lob-and-overhead', 'drill', 'help', 'sheet', 'propose', 'wall'],

@@ -3,7 +3,14 @@ import { isoWeek, weekDays, weekName } from '../../../core/calendar.ts';
 import { type AnyEntry, isKnown } from '../../../core/ledger/entry.ts';
 import type { Page } from '../phone/page.ts';
 import type { Phone } from '../phone/phone.ts';
-import { lookAtPlayer, lookAtReview, lookAtTiles, lookAtToday, lookAtWeek } from './looked.ts';
+import {
+  goTo,
+  lookAtPlayer,
+  lookAtReview,
+  lookAtTiles,
+  lookAtToday,
+  lookAtWeek,
+} from './looked.ts';
 import { type RecountedPractice, type RecountedRound, recount } from './recount.ts';
 import { stubShots } from './stub-touches.ts';
 import type { Screen } from './walk.ts';
@@ -69,7 +76,10 @@ export async function holdScreens(
       await holdPlayer(phone, page, practices, player);
     }
   }
-  if (screens.includes('review')) await holdReview(phone, page, practices, undefined);
+  if (screens.includes('review')) {
+    await holdReview(phone, page, practices, undefined);
+    await holdLookingBack(phone, page);
+  }
   await phone.do(() => page.app.route.go());
 }
 
@@ -80,9 +90,39 @@ export async function holdWhole(phone: Phone, page: Page): Promise<void> {
     await holdWeek(phone, page, practices, week, true);
   }
   await holdReview(phone, page, practices, undefined);
+  await holdLookingBack(phone, page);
   for (const player of page.app.ledger.squad.value.keys()) {
     await holdPlayer(phone, page, practices, player);
     await holdReview(phone, page, practices, player);
+  }
+}
+
+/**
+ * The screens on which a coach looks back say no number that is none, no word of nothing, and of each
+ * sentence the evidence is a touch away: whatever was played.
+ */
+async function holdLookingBack(phone: Phone, page: Page): Promise<void> {
+  const players = [...page.app.ledger.squad.value.keys()].slice(0, 2);
+  for (const address of [
+    ...['review', 'glance', 'neglected', 'together', 'sizes', 'season', 'numbers'].map((each) => [
+      each,
+    ]),
+    ...players.flatMap((player) => [
+      ['line', player],
+      ['line', player, 'volleys'],
+      ['season', player],
+    ]),
+  ]) {
+    const root = await goTo(phone, page, ...address);
+    const said = `${address.join('/')}: ${root.textContent}`;
+    expect(said).not.toMatch(/NaN|undefined|Infinity|∞|\[object|not known/);
+    for (const finding of root.querySelectorAll('.finding')) {
+      expect(finding.querySelector('a.finding-said')?.getAttribute('href'), said).toMatch(/^#\/./);
+      expect(finding.querySelector('[role=img]')?.getAttribute('aria-label'), said).toBeTruthy();
+    }
+    for (const cell of root.querySelectorAll('.glance-cell')) {
+      expect(cell.getAttribute('aria-label'), said).toMatch(/\p{L}/u);
+    }
   }
 }
 

@@ -1,0 +1,204 @@
+import { describe, expect, test } from 'vitest';
+import { addDays, isoWeek } from '../../core/calendar.ts';
+import { families, termsOf } from '../../core/drill/drill.ts';
+import { starterDrills } from '../../core/drill/starter-drills.ts';
+import { estimateTally } from '../../core/figures/estimate.ts';
+import { lastDay } from '../../core/figures/last-day.ts';
+import { toldLevel } from '../../core/figures/level.ts';
+import { fitLevels, type LevelFit } from '../../core/figures/level-fit.ts';
+import { levelLine } from '../../core/figures/level-line.ts';
+import { levelTallies } from '../../core/figures/level-tallies.ts';
+import { changeWord } from '../../core/figures/level-word.ts';
+import { tellOwnDay } from '../../core/figures/own-day-told.ts';
+import { lastWeeks } from '../../core/figures/review.ts';
+import { seasonWork, termTouches } from '../../core/figures/season-work.ts';
+import { sizeFits } from '../../core/figures/size-fit.ts';
+import { ownDay } from '../../core/figures/usual.ts';
+import { weekWork } from '../../core/figures/week-work.ts';
+import type { Estimate, PlayedTally, Summary } from '../../core/ledger/summary.ts';
+import { findings } from '../../core/planning/findings.ts';
+import { leftOut } from '../../core/planning/left-out.ts';
+import { meetingsOf } from '../../core/planning/meetings.ts';
+import { nextPartners } from '../../core/planning/next-partners.ts';
+import { whatIsDue } from '../../core/planning/what-is-due.ts';
+import { pairUp } from '../../core/round/pairs.ts';
+import { type Random, randomFrom } from '../../demo-data/random.ts';
+import { practiceWith } from './made.ts';
+
+/*
+ * Whatever was counted, nothing that is shown is a number that is none, an interval wider than the
+ * whole of a squad, or a word without what it rests on: ledgers by chance, from one tally to ten
+ * seasons. LEDGERS=500 goes through five hundred of them.
+ */
+
+const LEDGERS = Number(process.env.LEDGERS ?? 100);
+/** A test of so many, each. */
+const PORTION = 50;
+/** Ten seasons of two hundred practices, with two rounds each. */
+const MOST_PRACTICES = 2_000;
+const SECONDS = 120;
+const LAST = '2026-03-04';
+
+const estimates = new Map<string, Estimate>();
+
+/** Counts as they come, senseless ones among them; the same ones always say the same. */
+function tallyOf(
+  terms: ReturnType<typeof termsOf>,
+  players: string[],
+  random: Random,
+): PlayedTally {
+  const onTarget = terms.rule === 'on-target';
+  const own = players.map(() => random.below(random.chance(0.05) ? 60 : 12));
+  const sets = onTarget ? own.reduce((sum, n) => sum + n, 0) : own[0]!;
+  const tally: PlayedTally = {
+    pair: { letter: 'A', players },
+    sets,
+    ...(onTarget && {
+      byPlayer: Object.fromEntries(players.map((player, at) => [player, own[at]!])),
+    }),
+    ...{ times: [], late: 0, doubtful: 0, open: 0 },
+  };
+  if (random.chance(0.05)) return { ...tally, sets: 0, unheard: players };
+  const key = JSON.stringify([terms.drill, sets, onTarget ? own : players.length]);
+  const known = estimates.get(key) ?? estimateTally(terms, SECONDS, tally, undefined);
+  estimates.set(key, known);
+  // Kept for other players with the same counts.
+  const shares = Object.values(known.own ?? {});
+  return {
+    ...tally,
+    estimate: known.own
+      ? { ...known, own: Object.fromEntries(players.map((player, at) => [player, shares[at]!])) }
+      : known,
+  };
+}
+
+function anyLedger(seed: number): { summaries: Summary[]; players: string[] } {
+  const random = randomFrom(seed);
+  const players = Array.from({ length: 2 + random.below(13) }, (_, at) => `p${at + 10}`);
+  // Mostly small ones, for there is the least to go by; the first ledger is one tally.
+  const practices = seed === 0 ? 1 : Math.ceil(MOST_PRACTICES ** (random.unit() ** 3));
+  const rounds = seed === 0 ? 1 : 1 + random.below(practices > 100 ? 2 : 6);
+  let date = LAST;
+  const summaries = Array.from({ length: practices }, (_, at): Summary => {
+    date = addDays(date, -(random.chance(0.03) ? 40 : random.below(4)));
+    const here = players.filter(() => random.chance(0.8));
+    const playing = here.length < 2 || seed === 0 ? players.slice(0, 2) : here;
+    const summary = practiceWith(
+      date,
+      Array.from({ length: rounds }, (_, ordinal) => {
+        const terms = termsOf(starterDrills[random.below(starterDrills.length)]!);
+        return {
+          ...{ id: `${at}-${ordinal}`, ordinal, terms, seconds: SECONDS, settled: true },
+          tallies: pairUp(random.shuffled(playing)).map(({ letter, players: own }) => {
+            const tally = tallyOf(terms, own, random);
+            return { ...tally, pair: { ...tally.pair, letter } };
+          }),
+        };
+      }),
+      `practice-${at}`,
+    );
+    return random.chance(0.02) ? { ...summary, struck: true, rounds: [] } : summary;
+  });
+  return { summaries: summaries.reverse(), players };
+}
+
+/** Whether a number within is none; what is left out says that there is none, and is none. */
+function holdsNoNumber(value: unknown): boolean {
+  if (typeof value === 'number') return !Number.isFinite(value);
+  if (value instanceof Map) return holdsNoNumber([...value]);
+  return typeof value === 'object' && value !== null && Object.values(value).some(holdsNoNumber);
+}
+
+/** The range in logits of the 80% interval of a player of whom nothing is known. */
+const squadSpread = ({ priors }: LevelFit) =>
+  2 * 1.2815515655446004 * Math.hypot(priors.playerSd, priors.playerKindSd);
+const logit = (share: number) => Math.log(share / (1 - share));
+
+function faults(seed: number): string[] {
+  const { summaries, players } = anyLedger(seed);
+  const wrong: string[] = [];
+  const fits = [false, true].map((onTarget) => {
+    const data = levelTallies(summaries, onTarget);
+    return data && fitLevels(data);
+  });
+  const [fit] = fits;
+  const told = fits.flatMap((each) =>
+    each
+      ? families.flatMap((kind) =>
+          players.flatMap((player) => {
+            const level = toldLevel(each, player, kind);
+            if (level && logit(level.high) - logit(level.low) > squadSpread(each) + 1e-9) {
+              wrong.push(`level of ${player} at ${kind}: ${level.low} to ${level.high}`);
+            }
+            const line = level && levelLine(each, { player, kind });
+            const end = line?.at(-1);
+            if (level && Math.abs(end!.share - level.share) > 1e-9) wrong.push('line and level');
+            return level ? [level, line] : [];
+          }),
+        )
+      : [],
+  );
+  const sizes = fit ? sizeFits(fit, lastWeeks(summaries, 4).now, SECONDS, () => undefined) : [];
+  const evening = findings({
+    ...{ players, fit, sizes },
+    left: leftOut(summaries, LAST, players),
+    partners: nextPartners(
+      { here: players, levels: new Map(), meetings: meetingsOf(summaries, LAST), wishes: [] },
+      summaries,
+      LAST,
+    ),
+    drills: starterDrills,
+    daysSince: whatIsDue(summaries, LAST, []).drillDays,
+  });
+  for (const finding of evening.found) {
+    if (finding.about === 'need' && !(finding.need.sure >= 0.9 && finding.level.share > 0)) {
+      wrong.push('a need without its evidence');
+    }
+    if (finding.about === 'change' && fit) {
+      for (const [word, names] of [
+        ['rising', finding.rising],
+        ['falling', finding.falling],
+      ] as const) {
+        if (names.some((player) => changeWord(fit, player) !== word))
+          wrong.push('a word for nothing');
+      }
+      if (new Set(fit.tallies.map(({ practice }) => practice)).size < 6) wrong.push('too early');
+    }
+    if (finding.about === 'left-out' && !finding.left.players.some(({ overdue }) => overdue)) {
+      wrong.push('left out by nobody');
+    }
+  }
+  const days = players.flatMap((player) => {
+    const day = lastDay(summaries, player);
+    return day ? [tellOwnDay(ownDay(day.earlier, day.day, player))] : [];
+  });
+  const shown = {
+    told,
+    ...{ sizes, evening, days },
+    week: weekWork(summaries, isoWeek(summaries.at(-1)!.date)),
+    season: seasonWork(summaries, 12),
+    term: termTouches(summaries, players[0]),
+  };
+  for (const [what, value] of Object.entries(shown)) {
+    if (holdsNoNumber(value)) wrong.push(`${what} holds a number that is none`);
+  }
+  return wrong.map((what) => `ledger ${seed}: ${what}`);
+}
+
+describe(`of ${LEDGERS} ledgers by chance`, () => {
+  test.each(Array.from({ length: LEDGERS / PORTION }, (_, at) => at * PORTION))(
+    'nothing that is shown is no number, wider than a squad, or a word for nothing, from the %i. on',
+    (first) => {
+      const seeds = Array.from({ length: PORTION }, (_, at) => first + at);
+      expect(seeds.flatMap(faults)).toEqual([]);
+    },
+    60_000,
+  );
+
+  test('the smallest is one tally, and the largest are as long as seasons', () => {
+    expect(anyLedger(0).summaries[0]?.rounds[0]?.tallies).toHaveLength(1);
+    const lengths = Array.from({ length: 60 }, (_, seed) => anyLedger(seed).summaries.length);
+    expect(Math.max(...lengths)).toBeGreaterThan(1_000);
+    expect(lengths.filter((length) => length < 10).length).toBeGreaterThan(10);
+  });
+});
