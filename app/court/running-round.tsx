@@ -85,7 +85,7 @@ export function RunningRound({ round, clock }: { round: OpenRound; clock: Clock 
       </header>
       <Trouble />
       <RolesLine terms={round.terms} />
-      {!over && (calls || round.checks > 0) && <SpotCheck round={round} clock={clock} />}
+      {(calls ? !over : round.checks > 0) && <SpotCheck round={round} clock={clock} />}
       {over && calls ? (
         <CallIn round={round} />
       ) : (

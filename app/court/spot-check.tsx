@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { checksIn } from '../../core/ledger/checks-in.ts';
 import type { OpenRound } from '../../core/ledger/practice.ts';
-import { type Clock, liveSeconds } from '../../core/round/clock.ts';
+import { type Clock, isOver, liveSeconds } from '../../core/round/clock.ts';
 import { sights } from '../../core/round/look.ts';
 import { answerLook } from '../actions.ts';
 import { now } from '../device/clock.ts';
@@ -30,6 +30,7 @@ export function SpotCheck({ round, clock }: { round: OpenRound; clock: Clock }) 
     [round.id],
   );
   const openNow = () => {
+    if (isOver(clock, now())) return -1;
     const second = liveSeconds(clock, now());
     return checks.findIndex((each) => each.second <= second && second < each.until);
   };

@@ -2,6 +2,9 @@ import { HARDEST, LONGEST_MINUTES } from '../../core/ledger/entry.ts';
 import { qualityWords } from '../words/quality-words.ts';
 import { words } from '../words/words.ts';
 
+/** The scale of effort. */
+export const efforts = Array.from({ length: HARDEST + 1 }, (_, effort) => effort);
+
 /** The choice of an effort from 0 to 10, or none. */
 export function EffortField({
   label,
@@ -22,7 +25,7 @@ export function EffortField({
       }
     >
       <option value="">{t.notSaid}</option>
-      {Array.from({ length: HARDEST + 1 }, (_, effort) => (
+      {efforts.map((effort) => (
         <option key={effort} value={effort}>
           {words.value.number(effort)}
         </option>

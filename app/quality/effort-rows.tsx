@@ -38,6 +38,11 @@ export function EffortRows({ practice }: { practice: Practice }) {
             />
           </div>
           <ul class="effort-rows">
+            <li aria-hidden="true" class="small">
+              <span />
+              <b>{t.column}</b>
+              <b>{t.minutes}</b>
+            </li>
             {attended.map((player) => {
               const name = playerName(player);
               const told = efforts?.[player];

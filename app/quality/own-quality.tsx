@@ -1,10 +1,10 @@
-import { HARDEST } from '../../core/ledger/entry.ts';
 import type { Practice } from '../../core/ledger/practice.ts';
 import { estimated } from '../estimates.ts';
-import { Pads } from '../parts/pads.tsx';
+import { Button } from '../parts/button.tsx';
 import { practice } from '../practices.ts';
 import { qualityWords } from '../words/quality-words.ts';
-import { MinutesField } from './effort-fields.tsx';
+import { words } from '../words/words.ts';
+import { efforts, MinutesField } from './effort-fields.tsx';
 import { OwnFociHeld } from './own-foci-held.tsx';
 import { tellEffort, withTold } from './tell-effort.ts';
 
@@ -26,13 +26,25 @@ function OwnEffort({ practice, player }: { practice: Practice; player: string })
     <section class="part" aria-labelledby="own-effort">
       <h2 id="own-effort">{t.ask}</h2>
       <p class="small">{t.askMeans}</p>
-      <Pads
-        label={t.ask}
-        value={told?.effort}
-        most={HARDEST}
-        none={t.notSaid}
-        onPick={(effort) => tellEffort(practice, player, withTold(told, 'effort', effort))}
-      />
+      {/* biome-ignore lint/a11y/useSemanticElements: a fieldset would draw a box and a legend */}
+      <div class="effort-pads" role="group" aria-label={t.ask}>
+        {efforts.map((effort) => (
+          <Button
+            key={effort}
+            class="number"
+            aria-pressed={told?.effort === effort}
+            onClick={() =>
+              tellEffort(
+                practice,
+                player,
+                withTold(told, 'effort', told?.effort === effort ? undefined : effort),
+              )
+            }
+          >
+            {words.value.number(effort)}
+          </Button>
+        ))}
+      </div>
       <div class="stack">
         <b aria-hidden="true">{t.minutes}</b>
         <MinutesField

@@ -157,6 +157,7 @@ export const quality = {
     ask: 'How hard was this practice?',
     askMeans: '0 is rest, 3 is moderate, 5 is hard, 10 is the hardest ever. Optional.',
     minutes: 'Minutes',
+    column: 'Effort',
     minutesAll: 'Minutes for everyone',
     effortOf: (name: string) => `Effort of ${name}`,
     minutesOf: (name: string) => `Minutes of ${name}`,

@@ -15,10 +15,22 @@ export interface Planted {
   drill?: string;
   /** Whether its clock has started. */
   started?: boolean;
+  /** What is looked at, and how often. */
+  focus?: string;
+  checks?: number;
+  /** Whether all pairs call their number at the horn. */
+  called?: boolean;
 }
 
 /** The entries of a practice whose first round stands as described, the last a second before `NOON`. */
-function plantedRound({ pairs, drill = 'mini-rally', started = true }: Planted): Entry[] {
+function plantedRound({
+  pairs,
+  drill = 'mini-rally',
+  started = true,
+  focus,
+  checks,
+  called = false,
+}: Planted): Entry[] {
   const known = starterDrills.find(({ id }) => id === drill);
   if (!known) throw new RangeError(`drill: ${drill}`);
   const practice = 'practice-planted';
@@ -52,6 +64,8 @@ function plantedRound({ pairs, drill = 'mini-rally', started = true }: Planted):
       terms: termsOf(known),
       seconds: 120,
       pairs: lettered,
+      ...(called && { called: lettered.map(({ letter }) => letter) }),
+      ...(focus !== undefined && { focus, checks }),
     },
   ];
   if (started) sayings.push({ kind: 'clock-started', practice, round });

@@ -8,12 +8,18 @@ export class Pen {
   readonly entries: Entry[] = [];
   #last = '';
 
-  /** @param at milliseconds since 1970 of the first entry */
-  constructor(public at: number) {}
+  /**
+   * @param at milliseconds since 1970 of the first entry
+   * @param writer who stamps them
+   */
+  constructor(
+    public at: number,
+    readonly writer = 'test-pen',
+  ) {}
 
   write(...sayings: Saying[]): void {
     for (const saying of sayings) {
-      this.#last = nextStamp(this.#last, this.at, 'test-pen');
+      this.#last = nextStamp(this.#last, this.at, this.writer);
       this.entries.push(makeEntry(saying, this.#last, this.at));
       this.at += 1_000;
     }

@@ -1,0 +1,165 @@
+import { Coach } from './coach.ts';
+import { NOON, openPlanted } from './planted-round.ts';
+import { expect, type Page, test } from './test.ts';
+
+/*
+ * Spot checks while a round runs: whoever counts is never disturbed, and no tap on a tile is an
+ * answer.
+ */
+
+const SIX = ['Pip Juno', 'Odile Bram', 'Wren Teo', 'Ines Kofi', 'Lars Mila', 'Suki Noor'].map(
+  (pair) => pair.split(' '),
+);
+const SIZES = [
+  { width: 390, height: 844 },
+  { width: 320, height: 568 },
+  { width: 844, height: 390 },
+];
+
+/** What lies in the ledger on the disk of this kind. */
+const told = (page: Page, kind: string): Promise<Record<string, unknown>[]> =>
+  page.evaluate(
+    (wanted) =>
+      new Promise((resolve, reject) => {
+        const open = indexedDB.open('rally-ledger');
+        open.onerror = () => reject(open.error);
+        open.onsuccess = () => {
+          const all = open.result.transaction('records').objectStore('records').getAll();
+          all.onerror = () => reject(all.error);
+          all.onsuccess = () => {
+            open.result.close();
+            resolve(all.result.filter((record) => record?.kind === wanted));
+          };
+        };
+      }),
+    kind,
+  );
+
+const boxes = (page: Page): Promise<string[]> =>
+  page
+    .locator('.tile')
+    .evaluateAll((tiles) =>
+      tiles.map((tile) => JSON.stringify(tile.getBoundingClientRect().toJSON())),
+    );
+
+/** The page's clock goes on by itself as well: how far is read from the screen. */
+async function secondsLeft(page: Page): Promise<number> {
+  const [minutes, seconds] = (await page.getByRole('timer').textContent())!.split(':').map(Number);
+  return 60 * minutes! + seconds!;
+}
+
+const asked = (page: Page) => page.locator('.look[data-asked]');
+
+for (const size of SIZES) {
+  test(`while tiles are tapped on ${size.width} × ${size.height} no prompt changes a tile’s box, and no tap is an answer`, async ({
+    page,
+  }) => {
+    await page.setViewportSize(size);
+    await page.clock.install({ time: NOON });
+    await openPlanted(page, { pairs: SIX, focus: 'recovery', checks: 6 });
+    await page.locator('.look').waitFor();
+    const tiles = page.locator('.tile');
+    const before = await boxes(page);
+    expect(before).toHaveLength(6);
+    const height = await page.locator('.look').evaluate((look) => look.clientHeight);
+    const names = new Set<string>();
+    let taps = 0;
+    for (let second = 1; (await secondsLeft(page)) > 8; second++) {
+      await page.clock.runFor(1_000);
+      if (await asked(page).isVisible()) {
+        names.add((await page.locator('.look p').textContent()) ?? '');
+      }
+      // In every corner of a tile but the one that takes back, as a thumb that does not look.
+      const box = (await tiles.nth(second % 6).boundingBox())!;
+      const corner = [
+        { x: box.width - 6, y: 6 },
+        { x: 6, y: 6 },
+        { x: 6, y: box.height - 6 },
+        { x: box.width / 2, y: 4 },
+      ][second % 4]!;
+      await page.touchscreen.tap(box.x + corner.x, box.y + corner.y);
+      taps += 1;
+      expect(await boxes(page)).toEqual(before);
+      expect(await page.locator('.look').evaluate((look) => look.clientHeight)).toBe(height);
+    }
+    expect(names.size).toBe(6);
+    await new Coach(page).saved();
+    expect(await told(page, 'look')).toEqual([]);
+    expect(await told(page, 'mark')).toHaveLength(taps);
+  });
+}
+
+test('one touch answers yes, no or not seen, another puts it right, and the place is empty again', async ({
+  page,
+}) => {
+  await page.clock.install({ time: NOON });
+  await openPlanted(page, { pairs: SIX, focus: 'recovery', checks: 6 });
+  await page.locator('.look').waitFor();
+  const before = await boxes(page);
+  const no = page.getByRole('button', { name: 'No', exact: true });
+  const coach = new Coach(page);
+  for (let looks = 0; looks < 3; looks++) {
+    while (!(await asked(page).isVisible())) await page.clock.runFor(500);
+    await page.clock.runFor(600);
+    await no.tap();
+    await expect(no).toHaveAttribute('aria-pressed', 'true');
+    expect(await boxes(page)).toEqual(before);
+    if (looks === 1) await coach.button('Not seen').tap();
+    while (await asked(page).isVisible()) await page.clock.runFor(500);
+    await expect(no).toBeHidden();
+  }
+  await expect.poll(() => told(page, 'look')).toHaveLength(4);
+  const looks = await told(page, 'look');
+  expect(looks.map(({ saw, focus }) => [saw, focus])).toEqual(
+    ['no', 'no', 'unseen', 'no'].map((saw) => [saw, 'recovery']),
+  );
+  expect(new Set(looks.map(({ player }) => player)).size).toBe(3);
+  expect(await told(page, 'mark')).toEqual([]);
+});
+
+test('a finger that was on its way as the name came answers nothing', async ({ page }) => {
+  await page.clock.install({ time: NOON });
+  await openPlanted(page, { pairs: SIX, focus: 'recovery', checks: 6 });
+  await page.locator('.look').waitFor();
+  // By steps of the app's own look at the clock, so that the name has come a moment ago.
+  while (!(await asked(page).isVisible())) await page.clock.runFor(200);
+  await page.locator('.look-answers .button').first().tap();
+  await page.clock.runFor(1_000);
+  expect(await told(page, 'look')).toEqual([]);
+});
+
+test('a called round asks up to twelve times and shows its focus all along', async ({ page }) => {
+  await page.clock.install({ time: NOON });
+  await openPlanted(page, { pairs: SIX, focus: 'recovery', checks: 12, called: true });
+  const look = page.locator('.look');
+  await expect(look).toContainText('Back in place in time?');
+  const names = new Set<string>();
+  let prompts = 0;
+  let last = '';
+  while ((await secondsLeft(page)) > 8) {
+    await page.clock.runFor(1_000);
+    const text = (await asked(page).isVisible())
+      ? ((await look.locator('p').textContent()) ?? '')
+      : '';
+    if (text !== '' && text !== last) prompts += 1;
+    if (text !== '') names.add(text);
+    last = text;
+  }
+  expect(prompts).toBe(12);
+  expect(names.size).toBe(12);
+});
+
+test('a focus is chosen for the block, stands on the card, and a round without one has no place for it', async ({
+  page,
+}) => {
+  const coach = new Coach(page);
+  await coach.reachCourt(['Pip', 'Juno'], ['Mini rally']);
+  await expect(page.getByText('Back in place in time?')).toBeHidden();
+  await coach.visit('block');
+  await page.getByLabel('Focus of the block').selectOption('Back in place in time?');
+  await coach.visit('court');
+  await expect(page.getByText('Back in place in time?')).toBeVisible();
+  await expect(page.getByText('Hit, then go')).toBeVisible();
+  await coach.start();
+  await expect(page.locator('.look')).toContainText('Back in place in time?');
+});
