@@ -21,6 +21,7 @@ import { Waiting } from '../parts/waiting.tsx';
 import { history, openPractice, summaries } from '../practices.ts';
 import { go } from '../route.ts';
 import { textOf } from '../words/drill-text.ts';
+import { focusQuestion } from '../words/focus-question.ts';
 import { planningWords } from '../words/planning-words.ts';
 import { words } from '../words/words.ts';
 import './propose.css';
@@ -149,10 +150,16 @@ function Proposed({ proposal, number }: { proposal: Proposal; number: number }) 
           );
         })}
       </ol>
+      {plan.focus !== undefined && <p>{t.why.slipping(focusQuestion(plan.focus))}</p>}
       <Button
         as="main"
         onClick={() => {
-          put(plan);
+          const { focus, checks } = currentPlan();
+          put({
+            ...(focus !== undefined && { focus }),
+            ...(checks !== undefined && { checks }),
+            ...plan,
+          });
           go();
         }}
       >
@@ -171,6 +178,10 @@ function reasonOf(reason: Reason): string {
       return t.never(words.value.families[reason.family]);
     case 'overdue':
       return t.overdue(words.value.families[reason.family], reason.days);
+    case 'slipping':
+      return t.slipping(focusQuestion(reason.focus));
+    case 'hard':
+      return t.hard(reason.without, reason.counts);
     case 'role':
       return t.role(
         planningWords.value.coverage.strokes[reason.stroke],

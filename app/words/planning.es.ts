@@ -69,6 +69,9 @@ export const planning: PlanningWords = {
     why: {
       never: (family) => `${family}: todavía sin trabajar`,
       overdue: (family, days) => `${family}: ${ago(days)}`,
+      slipping: (question) => `foco a la baja últimamente: ${question}`,
+      hard: (without, counts) =>
+        `demasiado difícil últimamente: ${number.format(without)} de ${count(counts, 'cuenta', 'cuentas')} sin serie`,
       role: (stroke, players, days) =>
         `${stroke}: ${count(players, 'jugador lleva', 'jugadores llevan')} mucho sin ello${days === undefined ? '' : ` (la última vez, ${ago(days)})`}`,
       balance: (family, days) =>

@@ -67,6 +67,9 @@ export const planning: PlanningWords = {
     why: {
       never: (family) => `${family} : encore jamais travaillé`,
       overdue: (family, days) => `${family} : il y a ${count(days, 'jour', 'jours')}`,
+      slipping: (question) => `point clé en baisse ces temps-ci : ${question}`,
+      hard: (without, counts) =>
+        `trop dur ces temps-ci : ${count(without, 'compte', 'comptes')} sur ${number.format(counts)} sans série`,
       role: (stroke, players, days) => {
         const since = `${count(players, 'joueur n’en a pas joué', 'joueurs n’en ont pas joué')} depuis longtemps`;
         return days === undefined

@@ -35,6 +35,10 @@ export const weights = {
   oneRole: 10,
   /** A round of nothing but strokes that everyone struck today. */
   stroke: 8,
+  /** A round that is not of a drill in which a focus slips, where there is such a drill. */
+  slipping: 6,
+  /** A round that is not of a drill that is too hard, where there is such a drill: it wants practice. */
+  hard: 3,
   /** Each round of a drill after its second. */
   again: 5,
   /** A drill that was played today; one that was not played in four weeks costs nothing. */
@@ -104,6 +108,10 @@ export function pricesOf(
   const lanes = drills.map((drill) => lanesOn(drill, size));
   const markers = lanes.map((all) => courtMarkers(all.slice(0, onCourt)));
 
+  const slips = drills.map(({ id }) => due.slips(id) !== undefined);
+  const hard = drills.map((drill) => due.hard(drill) !== undefined);
+  const beside = (is: readonly boolean[], at: number) => (is.includes(true) && !is[at] ? 1 : 0);
+
   return {
     rounds,
     familyOf: drills.map(({ family }) => present.indexOf(family)),
@@ -119,6 +127,8 @@ export function pricesOf(
         (isRepeat(drill, drills, due) ? weights.repeat : 0);
       const round =
         weights.stroke * (1 - strokesOverdue(drill, due)) +
+        weights.slipping * beside(slips, at) +
+        weights.hard * beside(hard, at) +
         weights.waiting * shareWithout(slots, pairs);
       const unlike = rolesDiffer(drill);
       return counts.map((n) => {

@@ -2,6 +2,7 @@ import { daysBetween } from '../calendar.ts';
 import type { CourtSize } from '../court/court.ts';
 import type { Drill, Family, Stroke } from '../drill/drill.ts';
 import { OVERDUE } from '../figures/coverage.ts';
+import type { SetlessCounts } from '../figures/too-hard.ts';
 import type { Summary } from '../ledger/summary.ts';
 import type { Plan, Step } from '../round/block.ts';
 import { MOST_STEP_ROUNDS, pricesOf, rolesDiffer, strokesOfRoles, weights } from './block-cost.ts';
@@ -10,12 +11,15 @@ import { type WhatIsDue, whatIsDue } from './what-is-due.ts';
 
 /**
  * The one thing that speaks most for a step, for a screen to put into words: its family was never
- * practised, or not for so many days; or players who are here have not struck one of its strokes
+ * practised, or not for so many days; a focus slips that was looked at in this drill; the drill is too
+ * hard as it stands; or players who are here have not struck one of its strokes
  * for too long (`days` since anyone in the squad did); or else every family has its place.
  */
 export type Reason =
   | { why: 'never'; family: Family }
   | { why: 'overdue'; family: Family; days: number }
+  | { why: 'slipping'; focus: string }
+  | ({ why: 'hard' } & SetlessCounts)
   | { why: 'role'; stroke: Stroke; players: string[]; days?: number }
   | { why: 'balance'; family: Family; days?: number };
 
@@ -125,7 +129,10 @@ export function proposeBlock({
     };
   });
   return {
-    plan: { steps: steps.map(({ step }) => step), seconds, changeover },
+    plan: {
+      ...{ steps: steps.map(({ step }) => step), seconds, changeover },
+      ...(due.slipping !== undefined && { focus: due.slipping }),
+    },
     steps,
     cost: found.cost,
   };
@@ -138,6 +145,10 @@ function reasonFor(drill: Drill, due: WhatIsDue, today: string): Reason {
   const days = last === undefined ? undefined : daysBetween(last, today);
   if (days === undefined && due.squad.first !== undefined) return { why: 'never', family };
   if (days !== undefined && days > OVERDUE.after) return { why: 'overdue', family, days };
+  const focus = due.slips(drill.id);
+  if (focus !== undefined) return { why: 'slipping', focus };
+  const hard = due.hard(drill);
+  if (hard) return { why: 'hard', ...hard };
   return (
     roleReason(drill, due, today) ?? {
       why: 'balance',

@@ -1,6 +1,9 @@
 import { daysBetween } from '../calendar.ts';
-import { type Family, families, type Stroke, strokes } from '../drill/drill.ts';
+import { type Drill, type Family, families, type Stroke, strokes } from '../drill/drill.ts';
+import { LOOK_WEEKS, slippingFoci } from '../figures/focus-held.ts';
 import { type LastPractised, lastPractised, roundsUntil } from '../figures/last-practised.ts';
+import { lastWeeks } from '../figures/review.ts';
+import { type SetlessCounts, tooHard } from '../figures/too-hard.ts';
 import type { Summary } from '../ledger/summary.ts';
 
 /** After so many days nothing is more overdue still: four weeks; ours. */
@@ -24,6 +27,12 @@ export interface WhatIsDue {
   drillDays(drill: string): number | undefined;
   /** How overdue a drill is, in the same way: 1 where it was not played in four weeks. */
   drillOverdue(drill: string): number;
+  /** The focus that the squad holds most surely less often than before, where there is one. */
+  slipping?: string;
+  /** A focus that the squad holds less often than before, and that was looked at in this drill lately. */
+  slips(drill: string): string | undefined;
+  /** How many counts of a drill had no set, where it is too hard. */
+  hard(drill: Pick<Drill, 'id' | 'rule' | 'size'>): SetlessCounts | undefined;
   /** The drills of the last day that had a practice. */
   lastDrills: ReadonlySet<string>;
   /** 1 for a family of the last practice, 2 for one of that before …; Infinity where it never was. */
@@ -55,6 +64,17 @@ export function whatIsDue(
   const share = (date: string | undefined) =>
     date === undefined ? 1 : Math.min(1, daysBetween(date, today) / LONGEST_DAYS);
 
+  const until = summaries.filter(({ date }) => date <= today);
+  const foci = slippingFoci(until);
+  const slipping = new Map<string, string>();
+  for (const focus of foci.toReversed()) {
+    for (const { rounds } of lastWeeks(until, LOOK_WEEKS).now) {
+      for (const { terms, looks = [] } of rounds) {
+        if (looks.some((look) => look.focus === focus)) slipping.set(terms.drill, focus);
+      }
+    }
+  }
+
   const overdue = new Map(
     [...families, ...strokes].map((what: Family | Stroke) => [
       what,
@@ -72,6 +92,9 @@ export function whatIsDue(
       return date === undefined ? undefined : daysBetween(date, today);
     },
     drillOverdue: (drill) => share(drillDates.get(drill)),
+    ...(foci[0] !== undefined && { slipping: foci[0] }),
+    slips: (drill) => slipping.get(drill),
+    hard: (drill) => tooHard(until, drill),
     lastDrills: new Set(
       [...drillDates].filter(([, date]) => date === lastDate).map(([drill]) => drill),
     ),

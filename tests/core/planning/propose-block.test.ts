@@ -255,6 +255,59 @@ describe('the reason for a drill', () => {
     });
   });
 
+  /** Everything a few days ago, one drill looked at for a focus: held so often of twenty looks. */
+  const lookedAt = (date: string, drill: string, held: number, sets = 1): Summary => {
+    const others = ['soft-volleys', 'straight-serves', 'lob-and-overhead', 'mini-rally'];
+    const practice = played(date, others);
+    return {
+      ...practice,
+      rounds: practice.rounds.map((round) =>
+        round.terms.drill === drill
+          ? {
+              ...round,
+              focus: 'stance',
+              looks: Array.from({ length: 10 }, (_, at) => ({
+                ...{ player: 'p01', focus: 'stance', second: at, by: 'phone' },
+                saw: at < held / 2 ? ('yes' as const) : ('no' as const),
+              })),
+              tallies: round.tallies.map((tally) => ({ ...tally, sets })),
+            }
+          : { ...round, tallies: round.tallies.map((tally) => ({ ...tally, sets: 3 })) },
+      ),
+    };
+  };
+
+  test('is that a focus slips which was looked at in it: such a drill comes before another, and the block has the focus', () => {
+    const family = starterDrills.filter((drill) => drill.family === 'groundstrokes');
+    const proposed = (now: number) =>
+      ask({
+        summaries: [
+          lookedAt('2026-02-10', 'mini-rally', 20),
+          lookedAt('2026-03-13', 'mini-rally', now),
+          played('2026-03-17', ['soft-volleys']),
+        ],
+        drills: [...family, drillNamed('soft-volleys')],
+      })!;
+    const slipping = proposed(8);
+    const step = slipping.steps.find(({ step }) => step.drill === 'mini-rally');
+    expect(step?.reason).toEqual({ why: 'slipping', focus: 'stance' });
+    expect(slipping.plan.focus).toBe('stance');
+    const held = proposed(20);
+    expect(held.plan.focus).toBeUndefined();
+    const rounds = ({ plan }: Proposal) =>
+      plan.steps.find(({ drill }) => drill === 'mini-rally')?.rounds ?? 0;
+    expect(rounds(slipping)).toBeGreaterThan(rounds(held));
+  });
+
+  test('is that it is too hard, with how many counts had no set', () => {
+    const summaries = [lookedAt('2026-03-17', 'mini-rally', 20, 0)];
+    const step = ask({ summaries, drills: [drillNamed('mini-rally')] })!.steps[0]!;
+    expect(step.reason).toEqual({ why: 'hard', counts: 8, without: 8 });
+    const fits = [lookedAt('2026-03-17', 'mini-rally', 20, 2)];
+    const other = ask({ summaries: fits, drills: [drillNamed('mini-rally')] })!.steps[0]!;
+    expect(other.reason.why).not.toBe('hard');
+  });
+
   test('comes with the days since the drill itself was played', () => {
     const step = (drill: string) =>
       ask({ drills: [drillNamed(drill)], summaries: [played('2026-03-13', ['mini-rally'])] })!
