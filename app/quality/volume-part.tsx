@@ -86,13 +86,11 @@ function Rounds({ summaries }: { summaries: readonly Summary[] }) {
       {practices.map(({ summary, rounds }) => (
         <div key={summary.practice}>
           <h3>{t.volume.date(summary.date)}</h3>
-          <ul class="ruled">
+          <ul class="quality-rounds">
             {rounds.map(({ ordinal, terms, sets, focus, held, looks }) => (
               <li key={`${ordinal} ${focus}`}>
-                <span class="grow break">
-                  {t.volume.round(ordinal + 1, drillName(terms))}
-                  <span class="small faint"> {focusQuestion(focus)}</span>
-                </span>
+                <span class="break">{t.volume.round(ordinal + 1, drillName(terms))}</span>
+                <span class="small faint break">{focusQuestion(focus)}</span>
                 <span class="number">
                   {t.volume.sets(sets)}, {t.looks.of(held, looks)}
                 </span>

@@ -68,7 +68,7 @@ export const planning = {
       overdue: (family: string, days: number) => `${family}: ${count(days, 'day', 'days')} ago`,
       slipping: (question: string) => `the focus slips lately: ${question}`,
       hard: (without: number, counts: number) =>
-        `too hard lately: ${number.format(without)} of ${count(counts, 'count', 'counts')} without a set; smaller sets where they start again`,
+        `too hard lately: ${number.format(without)} of ${count(counts, 'count', 'counts')} without a set`,
       role: (stroke: string, players: number, days: number | undefined) =>
         `${stroke}: ${count(players, 'player hasn’t', 'players haven’t')} hit one for a long time${days === undefined ? '' : ` (last ${count(days, 'day', 'days')} ago)`}`,
       balance: (family: string, days: number | undefined) =>

@@ -71,7 +71,7 @@ export const planning: PlanningWords = {
       overdue: (family, days) => `${family}: ${ago(days)}`,
       slipping: (question) => `foco a la baja últimamente: ${question}`,
       hard: (without, counts) =>
-        `demasiado difícil últimamente: ${number.format(without)} de ${count(counts, 'cuenta', 'cuentas')} sin serie; series más cortas donde se empieza de nuevo`,
+        `demasiado difícil últimamente: ${number.format(without)} de ${count(counts, 'cuenta', 'cuentas')} sin serie`,
       role: (stroke, players, days) =>
         `${stroke}: ${count(players, 'jugador lleva', 'jugadores llevan')} mucho sin ello${days === undefined ? '' : ` (la última vez, ${ago(days)})`}`,
       balance: (family, days) =>

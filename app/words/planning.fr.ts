@@ -69,7 +69,7 @@ export const planning: PlanningWords = {
       overdue: (family, days) => `${family} : il y a ${count(days, 'jour', 'jours')}`,
       slipping: (question) => `point clé en baisse ces temps-ci : ${question}`,
       hard: (without, counts) =>
-        `trop dur ces temps-ci : ${count(without, 'compte', 'comptes')} sur ${number.format(counts)} sans série ; des séries plus courtes quand elles recommencent`,
+        `trop dur ces temps-ci : ${count(without, 'compte', 'comptes')} sur ${number.format(counts)} sans série`,
       role: (stroke, players, days) => {
         const since = `${count(players, 'joueur n’en a pas joué', 'joueurs n’en ont pas joué')} depuis longtemps`;
         return days === undefined

@@ -1,6 +1,5 @@
 import { daysBetween } from '../calendar.ts';
 import type { CourtSize } from '../court/court.ts';
-import { takesAdvice } from '../drill/counting-rules.ts';
 import type { Drill, Family, Stroke } from '../drill/drill.ts';
 import { OVERDUE } from '../figures/coverage.ts';
 import type { SetlessCounts } from '../figures/too-hard.ts';
@@ -13,7 +12,7 @@ import { type WhatIsDue, whatIsDue } from './what-is-due.ts';
 /**
  * The one thing that speaks most for a step, for a screen to put into words: its family was never
  * practised, or not for so many days; a focus slips that was looked at in this drill; the drill is too
- * hard, so that its sets are proposed smaller; or players who are here have not struck one of its strokes
+ * hard as it stands; or players who are here have not struck one of its strokes
  * for too long (`days` since anyone in the squad did); or else every family has its place.
  */
 export type Reason =
@@ -121,7 +120,7 @@ export function proposeBlock({
       step: {
         ...{ drill: chosen.id, rounds },
         ...(rolesDiffer(chosen) ? { partners: 'keep', renew: true } : { partners: 'turn' }),
-        ...(fitting === undefined ? smallerSets(chosen, due) : { size: fitting }),
+        ...(fitting !== undefined && { size: fitting }),
       },
       family: chosen.family,
       reason: reasonFor(chosen, due, today),
@@ -137,15 +136,6 @@ export function proposeBlock({
     steps,
     cost: found.cost,
   };
-}
-
-/**
- * Where the model does not know these players yet: half the size where a drill is too hard and a
- * miss starts its set again, never below two.
- */
-function smallerSets(drill: Drill, due: WhatIsDue): { size?: number } {
-  if (!takesAdvice(drill.rule) || !due.hard(drill)) return {};
-  return { size: Math.max(2, Math.ceil(drill.size / 2)) };
 }
 
 /** What speaks most for a drill. A squad without any history has no reason but balance. */

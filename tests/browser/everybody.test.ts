@@ -1,5 +1,3 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { desk as deskEn } from '../../app/words/desk.en.ts';
 import { desk as deskEs } from '../../app/words/desk.es.ts';
 import { desk as deskFr } from '../../app/words/desk.fr.ts';
@@ -12,6 +10,7 @@ import { look as lookFr } from '../../app/words/look.fr.ts';
 import { planning as planningEn } from '../../app/words/planning.en.ts';
 import { planning as planningEs } from '../../app/words/planning.es.ts';
 import { planning as planningFr } from '../../app/words/planning.fr.ts';
+import { findings } from './axe.ts';
 import { Coach } from './coach.ts';
 import { expect, type Page, test } from './test.ts';
 
@@ -19,30 +18,6 @@ import { expect, type Page, test } from './test.ts';
  * For everybody: WCAG 2.2 AA as axe-core checks it (and its rules for target size and enhanced
  * contrast), on every screen and state, in both themes; and a round by keyboard alone.
  */
-
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-
-/** What axe finds on the page as it stands, one line a finding. */
-async function findings(page: Page): Promise<string[]> {
-  await page.evaluate(axe);
-  return page.evaluate(async (tags) => {
-    interface Finding {
-      id: string;
-      nodes: { target: string[]; failureSummary: string }[];
-    }
-    const { axe } = window as unknown as {
-      axe: { run: (where: Document, how: object) => Promise<{ violations: Finding[] }> };
-    };
-    const { violations } = await axe.run(document, {
-      runOnly: { type: 'tag', values: tags },
-      rules: { 'color-contrast-enhanced': { enabled: true } },
-    });
-    return violations.flatMap((found) =>
-      found.nodes.map((node) => `${found.id} ${node.target.join(' ')}: ${node.failureSummary}`),
-    );
-  }, TAGS);
-}
 
 async function expectNothing(page: Page, where: string): Promise<void> {
   // At the end of the page no control lies under the bar that stays in sight.

@@ -6,6 +6,7 @@ import { planning as planningEs } from '../../app/words/planning.es.ts';
 import { planning as planningFr } from '../../app/words/planning.fr.ts';
 import { Coach } from './coach.ts';
 import { expect, type Page, test } from './test.ts';
+import { tooWide } from './too-wide.ts';
 
 const es = { ...wordsEs, ...deskEs, block: planningEs.block };
 const fr = { ...wordsFr, ...deskFr, block: planningFr.block };
@@ -16,24 +17,6 @@ const fr = { ...wordsFr, ...deskFr, block: planningFr.block };
  */
 
 const PLAYERS = ['Pip', 'Juno', 'Odile', 'Bram', 'Suki', 'Maximilienne', 'Taro', 'Wren'];
-
-/** What is wider than the place it has, a line each. Only what is built to scroll may scroll. */
-const tooWide = (page: Page): Promise<string[]> =>
-  page.evaluate(() => {
-    const wide: string[] = [];
-    for (const element of document.querySelectorAll('html, body *')) {
-      const { display, overflowX } = getComputedStyle(element);
-      // A picture scales, hidden words are for ears, and a long name is cut where it says so.
-      if (display === 'inline' || element.closest('svg, .unseen, .tile-name')) continue;
-      if (overflowX === 'auto' || overflowX === 'scroll') continue;
-      const { scrollWidth, clientWidth, tagName, className } = element;
-      if (clientWidth > 0 && scrollWidth > clientWidth + 1) {
-        const words = element.textContent?.trim().slice(0, 40);
-        wide.push(`${tagName}.${className} "${words}": ${scrollWidth} in ${clientWidth}`);
-      }
-    }
-    return wide;
-  });
 
 async function fits(page: Page, where: string): Promise<void> {
   expect.soft(await tooWide(page), where).toEqual([]);
