@@ -155,7 +155,8 @@ async function writeOwn(
   const name = fileOf(thisPhone());
   const isThere = files.has(name);
   const { written = '', tags = {} } = memory.value ?? {};
-  const isAsLeft = isThere && files.get(name) === tags[name];
+  // Also where nothing was there yet, and nothing was written.
+  const isAsLeft = files.get(name) === tags[name];
   if (isAsLeft && !mayHaveMore(others)) return;
   const own = await ownEntries(others);
   change({ looked: now(), phones: [...others] });
