@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { currentRound, isRunning } from '../actions.ts';
 import { dateOf } from '../device/clock.ts';
+import { prefs } from '../device/prefs.ts';
 import { Page } from '../handover/page.tsx';
 import { phoneName } from '../handover/phone-name.ts';
 import { append, forgetErased } from '../ledger.ts';
@@ -21,7 +22,13 @@ export function ClubScreen() {
   return (
     <Page title={t.title}>
       <p>{t.means}</p>
-      {memory.value ? <Joined known={memory.value} /> : <Join />}
+      {prefs.value.demo ? (
+        <p>{t.notInDemo}</p>
+      ) : memory.value ? (
+        <Joined known={memory.value} />
+      ) : (
+        <Join />
+      )}
     </Page>
   );
 }

@@ -5,10 +5,21 @@ import { phoneOf } from '../../core/ledger/stamp.ts';
 import { currentRound, isRunning } from '../actions.ts';
 import { makeBackup } from '../device/backup-file.ts';
 import { now } from '../device/clock.ts';
+import { prefs } from '../device/prefs.ts';
 import { readBackup } from '../device/read-backup.ts';
 import { news } from '../device/take.ts';
 import { leads } from '../device/windows.ts';
-import { allEntries, renamePhone, squad, store, thisPhone, unsaved } from '../ledger.ts';
+import {
+  allEntries,
+  packsChanged,
+  practised,
+  renamePhone,
+  squad,
+  standing,
+  store,
+  thisPhone,
+  unsaved,
+} from '../ledger.ts';
 import { openPractice, readHistory, summaries, takeInFile } from '../practices.ts';
 import { folder } from './folder.ts';
 import { type Asked, type Memory, memory, remember } from './memory.ts';
@@ -53,7 +64,7 @@ export function meet(mayAsk = false): Promise<void> {
 
 async function attend(mayAsk: boolean): Promise<void> {
   const known = memory.value;
-  if (!known) return;
+  if (!known || prefs.value.demo) return; // What is invented is nobody's business.
   if (roundRuns()) {
     meeting.value = 'round';
     return;
@@ -64,8 +75,12 @@ async function attend(mayAsk: boolean): Promise<void> {
     if (!place) throw new PlaceError('missing');
     await readHistory();
     const files = await place.list();
+    const isSame = packsChanged.value === packsThen;
     await readOthers(place, files);
+    // What was read just now is in the others' files.
+    if (isSame) packsThen = packsChanged.value;
     await writeOwn(place, files);
+    packsThen = packsChanged.value;
     change({ met: now() });
     meeting.value = undefined;
   } catch (error) {
@@ -137,16 +152,16 @@ async function writeOwn(
   if (unsaved.value.size > 0) return; // First it must be safe here.
   yieldToRound();
   const others = new Set([...files.keys()].flatMap((name) => phoneIn(name) ?? []));
-  const own = await ownEntries(others);
-  const last =
-    own
-      .map(({ id }) => id)
-      .toSorted()
-      .at(-1) ?? '';
   const name = fileOf(thisPhone());
   const isThere = files.has(name);
   const { written = '', tags = {} } = memory.value ?? {};
-  if (own.length === 0 || (isThere && last === written && files.get(name) === tags[name])) return;
+  // Also where nothing was there yet, and nothing was written.
+  const isAsLeft = files.get(name) === tags[name];
+  if (isAsLeft && !mayHaveMore(others)) return;
+  const own = await ownEntries(others);
+  change({ looked: now(), phones: [...others] });
+  const last = own.reduce((last, entry) => later(last, entry.id), '');
+  if (own.length === 0 || (isAsLeft && last === written)) return;
   async function* all() {
     yield own;
   }
@@ -160,6 +175,26 @@ async function writeOwn(
     change({ written: last, tags: { ...tags, [name]: done.tag }, names: namesWith(thisPhone()) });
 }
 
+/** The history takes a while to look through: where nothing hints at more, once a day is enough. */
+const LOOK_MS = 86_400_000;
+/** What had been packed or imported when the place was met last. */
+let packsThen = packsChanged.peek();
+
+/** Whether this phone may have more to tell than what is in its file. */
+function mayHaveMore(others: ReadonlySet<string>): boolean {
+  const { written = '', looked = 0, phones = [] } = memory.value ?? {};
+  const tells = ({ id }: AnyEntry) =>
+    id > written && (isMine(phoneOf(id)) || !others.has(phoneOf(id)));
+  return (
+    Math.abs(now() - looked) > LOOK_MS ||
+    packsChanged.value !== packsThen ||
+    phones.some((phone) => !others.has(phone)) ||
+    [...standing.value, ...practised.value].some(tells)
+  );
+}
+
+const later = (one: string, other: string) => (other > one ? other : one);
+
 const namesWith = (name: string): string[] => [...new Set([...(memory.value?.names ?? []), name])];
 
 /**
@@ -169,6 +204,7 @@ const namesWith = (name: string): string[] => [...new Set([...(memory.value?.nam
 async function ownEntries(others: ReadonlySet<string>): Promise<AnyEntry[]> {
   const own: AnyEntry[] = [];
   for await (const portion of allEntries()) {
+    yieldToRound();
     for (const entry of portion) {
       const phone = phoneOf(entry.id);
       if (isMine(phone) || !others.has(phone)) own.push(entry);

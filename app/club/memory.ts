@@ -20,6 +20,10 @@ export interface Memory {
   faults: Record<string, string>;
   /** The greatest entry that is in the own file. */
   written: string;
+  /** When all of the ledger was last looked through for what is to be written, in milliseconds since 1970. */
+  looked?: number;
+  /** The phones that had a file there then. */
+  phones?: string[];
   /** When this phone was last there, in milliseconds since 1970. */
   met?: number;
   asked: Asked[];

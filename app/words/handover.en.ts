@@ -105,6 +105,7 @@ export const handover = {
     title: 'A shared place',
     means:
       'The phones of a club meet in a folder: each writes one file of its own and reads those of the others. Never while a clock runs, and everything works without.',
+    notInDemo: 'While the invented squad is shown, nobody is met.',
     open: 'Set up, or look',
     server: 'On the club’s web server',
     serverMeans:

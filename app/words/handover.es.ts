@@ -106,6 +106,7 @@ export const handover: HandoverWords = {
     title: 'Un lugar compartido',
     means:
       'Los teléfonos de un club se encuentran en una carpeta: cada uno escribe un archivo propio y lee los de los otros. Nunca con un reloj en marcha, y todo funciona sin ello.',
+    notInDemo: 'Mientras se muestra el grupo inventado, no hay encuentro con nadie.',
     open: 'Configurar o mirar',
     server: 'En el servidor web del club',
     serverMeans:

@@ -108,6 +108,7 @@ export const handover: HandoverWords = {
     title: 'Un lieu partagé',
     means:
       'Les téléphones d’un club se retrouvent dans un dossier : chacun y écrit son propre fichier et lit ceux des autres. Jamais pendant un chrono, et tout marche sans.',
+    notInDemo: 'Tant que le groupe inventé est affiché, personne n’est rencontré.',
     open: 'Régler ou regarder',
     server: 'Sur le serveur web du club',
     serverMeans:

@@ -46,7 +46,9 @@ for (const [place, { locale, t, planning, look }] of LANGUAGES.entries()) {
         const coach = new Coach(page);
         await coach.open();
         await expectNothing(page, 'an empty app');
-        for (const address of ['squad', 'block', 'players', 'week', 'review', 'coverage']) {
+        for (const address of [
+          ...['squad', 'block', 'players', 'week', 'review', 'coverage', 'handover/club'],
+        ]) {
           await coach.visit(address);
           await expectNothing(page, `${address} of an empty app`);
         }
@@ -60,6 +62,7 @@ for (const [place, { locale, t, planning, look }] of LANGUAGES.entries()) {
           ...['drill/lob-and-overhead', 'review', 'coverage', 'propose', 'sheet', 'wall'],
           ...['tempo/lob-and-overhead', 'settle/none', 'player/none', 'nowhere', 'handover'],
           ...['numbers', 'glance', 'neglected', 'together', 'sizes', 'season', 'line/none'],
+          ...['handover/show', 'handover/read', 'handover/club', 'handover/card/none'],
         ]) {
           await coach.visit(address);
           await expectNothing(page, address);
@@ -74,6 +77,10 @@ for (const [place, { locale, t, planning, look }] of LANGUAGES.entries()) {
           await page.getByRole('heading', { level: 1, name: 'Pip' }).waitFor();
           await expectNothing(page, `a player of ${address}`);
         }
+        await page.locator('a[href*="handover/give"]').tap();
+        await page.getByRole('article', { name: 'Pip' }).waitFor();
+        await expectNothing(page, 'a card to take home');
+        await page.goBack();
         await coach.button(look.player.hand('Pip')).tap();
         await expectNothing(page, 'a handed phone');
       });

@@ -124,6 +124,10 @@ test('no screen is wider than the phone, and its ways on are in sight, with twel
       'drill',
       'drill/lob-and-overhead',
       'tempo/lob-and-overhead',
+      'handover',
+      'handover/club',
+      'handover/show',
+      `handover/give/${playerId(0)}`,
     ],
   ]) {
     await coach.visit(address);

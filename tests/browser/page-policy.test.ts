@@ -20,6 +20,7 @@ const SCREENS = [
   ...['', 'squad', 'block', 'players', 'week', 'settings', 'drill', 'drill/mini-rally', 'coverage'],
   ...['propose', 'tempo', 'review', 'sheet', 'wall', 'help', 'court', 'nowhere', 'handover'],
   ...['numbers', 'glance', 'neglected', 'together', 'sizes', 'season'],
+  ...['handover/show', 'handover/read', 'handover/club', 'handover/card/none'],
 ];
 
 /** Everything that the page asked of another origin, or its policy forbade, or a dialog opened. */
@@ -129,6 +130,7 @@ test('names are shown as text on every screen, on paper and in the table', async
   await expect(page.getByRole('main')).toContainText(NAMES[1] ?? '');
   await coach.button('Done').tap();
   await page.goto('./#/players');
+  await expect(page.locator('a[href^="#/player/"]')).toHaveCount(NAMES.length);
   const players = await page
     .locator('a[href^="#/player/"]')
     .evaluateAll((links) => links.map((link) => link.getAttribute('href')?.slice(2) ?? ''));
