@@ -53,18 +53,6 @@ export function PlayerScreen({ player }: { player: string }) {
             </p>
           )}
         </header>
-        {!handed && known && (
-          <div class="stack">
-            <Button onClick={() => setPrefs({ handedTo: player })}>
-              <span class="break">{t.hand(playerName(player))}</span>
-            </Button>
-            <p class="small faint">{t.handNote}</p>
-            <GiveCard player={player} />
-            <a class="button" href={href('review', player)}>
-              <span class="break">{figureWords.value.review.openPlayer(playerName(player))}</span>
-            </a>
-          </div>
-        )}
         {!known ? (
           <p>{t.notHere}</p>
         ) : history.value === undefined ? (
@@ -76,6 +64,18 @@ export function PlayerScreen({ player }: { player: string }) {
           </>
         ) : (
           <p>{t.nothing}</p>
+        )}
+        {!handed && known && (
+          <div class="stack">
+            <Button onClick={() => setPrefs({ handedTo: player })}>
+              <span class="break">{t.hand(playerName(player))}</span>
+            </Button>
+            <p class="small faint">{t.handNote}</p>
+            <GiveCard player={player} />
+            <a class="button" href={href('review', player)}>
+              <span class="break">{figureWords.value.review.openPlayer(playerName(player))}</span>
+            </a>
+          </div>
         )}
       </main>
       {handed ? (
