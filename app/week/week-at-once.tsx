@@ -34,13 +34,9 @@ export function WeekAtOnce({ practices, week }: { practices: Summary[]; week: We
           return (
             <li key={date}>
               {on.map((each, at) => (
-                <a
-                  key={each.practice}
-                  class="at-once-day"
-                  href={href('practice', each.practice)}
-                  aria-label={t.putRightOf(words.value.date(date), at + 1)}
-                >
+                <a key={each.practice} class="at-once-day" href={href('practice', each.practice)}>
                   {t.day(date)}
+                  <span class="unseen"> · {t.putRightOf(words.value.date(date), at + 1)}</span>
                 </a>
               ))}
               <span class="break">{said}</span>
