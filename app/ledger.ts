@@ -10,6 +10,7 @@ import {
 } from '../core/ledger/entry.ts';
 import { foldErased, isErased } from '../core/ledger/erased.ts';
 import { byId, isPractised, isStanding, join } from '../core/ledger/join.ts';
+import { joinLedgers } from '../core/ledger/join-ledgers.ts';
 import { foldLibrary } from '../core/ledger/library.ts';
 import { foldMerges, type Merges } from '../core/ledger/merges.ts';
 import { foldSquad } from '../core/ledger/squad.ts';
@@ -117,16 +118,16 @@ export function show(entries: readonly AnyEntry[]): void {
     if (more.length > 0) practised.value = inOrder(practised.value, more);
     const standers = entries.filter(isStanding);
     if (standers.length > 0) standing.value = inOrder(standing.value, standers);
-    if (standers.some(({ kind }) => kind.endsWith('-erased'))) dropErased();
+    if (standers.some(({ kind }) => kind.endsWith('-erased'))) {
+      putAll(joinLedgers(standing.value, practised.value));
+    }
   });
 }
 
-/** Takes out of sight what was erased. */
-function dropErased(): void {
-  const erased = foldErased(standing.value);
-  const stays = (entry: AnyEntry) => !isErased(entry, erased);
-  standing.value = standing.value.filter(stays);
-  practised.value = practised.value.filter(stays);
+/** Shows these entries, and no others. */
+function putAll(entries: readonly AnyEntry[]): void {
+  standing.value = entries.filter(isStanding);
+  practised.value = entries.filter(isPractised);
 }
 
 /** New entries nearly always come last, where no sorting is needed. */
@@ -216,14 +217,10 @@ async function read(): Promise<void> {
   const lost = gone.filter((entry) => !isPacked(entry) && !isErased(entry, erased));
   const mended = new Set(lost.map(key.entry));
   batch(() => {
-    standing.value = join(opened.standing, standing.value);
-    practised.value = join(
-      opened.practised,
-      practised.value.filter(({ id }) => !away.has(id)),
-    );
+    const shown = practised.value.filter(({ id }) => !away.has(id));
+    putAll(joinLedgers([...opened.standing, ...opened.practised], [...standing.value, ...shown]));
     looseDamaged.value = opened.damaged.filter((each) => !mended.has(each.key));
     for (const id of there) if (id > last) last = id;
-    dropErased();
     isRead.value = true;
     if (lost.length > 0) keep(lost);
     openAnew(opened.packed);

@@ -3,7 +3,8 @@ process.env.TZ ??= 'Pacific/Auckland';
 
 import { defineConfig } from 'vitest/config';
 
-const shared = { setupFiles: ['tests/setup.ts'], testTimeout: 60_000 };
+// The app is built into one script before the tests of whole phones, on however busy a machine.
+const shared = { setupFiles: ['tests/setup.ts'], testTimeout: 60_000, hookTimeout: 60_000 };
 
 export default defineConfig({
   root: new URL('..', import.meta.url).pathname,

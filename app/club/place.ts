@@ -21,15 +21,7 @@ export interface Place {
  * no room left; `elsewhere`: it leads to another server, which is never followed; `strange`: what
  * answers is no such place.
  */
-export const placeFaults = [
-  'unreachable',
-  'refused',
-  'missing',
-  'full',
-  'elsewhere',
-  'strange',
-] as const;
-export type PlaceFault = (typeof placeFaults)[number];
+export type PlaceFault = 'unreachable' | 'refused' | 'missing' | 'full' | 'elsewhere' | 'strange';
 
 export class PlaceError extends Error {
   constructor(readonly fault: PlaceFault) {
