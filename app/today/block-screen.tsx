@@ -15,21 +15,17 @@ import { currentPlan, plan as put } from '../actions.ts';
 import { append, library } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
 import { Foot } from '../parts/foot.tsx';
-import { lazyPart } from '../parts/lazy.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { Stepper } from '../parts/stepper.tsx';
 import { Waiting } from '../parts/waiting.tsx';
+import { BlockFocus } from '../quality/block-focus.tsx';
 import { go, href } from '../route.ts';
 import { textOf } from '../words/drill-text.ts';
 import { planningWords } from '../words/planning-words.ts';
 import { words } from '../words/words.ts';
+import { StepSize } from './step-size.tsx';
 import './block.css';
-
-const BlockFocus = lazyPart(() =>
-  import('../quality/block-focus.tsx').then((file) => file.BlockFocus),
-);
-const StepSize = lazyPart(() => import('./step-size.tsx').then((file) => file.StepSize));
 
 /** Drills into the block, in order, with their rounds; lengths; blocks kept by name. */
 export function BlockScreen() {

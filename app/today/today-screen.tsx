@@ -41,8 +41,9 @@ export function TodayScreen() {
           <p class="faint">{words.value.date(today())}</p>
         </header>
         <Messages />
-        <CopyReminder />
         {squad.value.size === 0 ? <FirstSteps /> : <Practice />}
+        {/* Comes late: nothing stands below it that a finger may be on its way to. */}
+        <CopyReminder />
       </main>
       <Bar />
     </>

@@ -19,8 +19,7 @@ export class Coach {
     await phone.tap('Everyone is here');
     await phone.tap('Choose drills');
     await phone.tap(`Add ${DRILL}`);
-    // What a step says of sizes is loaded later, and moves all that stands below it from under a finger.
-    await phone.see('.step-size');
+    await phone.reads('.block-steps', DRILL);
     for (const length of ['90 s', '1 min', `${SECONDS} s`]) {
       await phone.tap('A round lasts −');
       await phone.reads('[aria-label="A round lasts"]', length);
