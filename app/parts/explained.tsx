@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { type FigureWords, figureWords } from '../words/figure-words.ts';
+import { words } from '../words/words.ts';
 import { Button } from './button.tsx';
 import './explained.css';
 
@@ -29,7 +30,7 @@ function Explanation({ of, onClose }: { of: Explainable; onClose: () => void }) 
       <h2>{title}</h2>
       <p>{means}</p>
       <p>{from}</p>
-      <p>{how}</p>
+      <p class="small">{words.value.named(t.forStatisticians, how)}</p>
       <Button onClick={() => dialog.current?.close()}>{t.close}</Button>
     </dialog>
   );

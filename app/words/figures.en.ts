@@ -25,12 +25,13 @@ export const figures = {
   /** The limits of a figure, after it. */
   span: (low: string, high: string) => `(${low} to ${high})`,
   close: 'Close',
+  forStatisticians: 'For statisticians',
 
   atLeast: 'at least',
   about: 'about',
   beingWorkedOut: (rounds: number) =>
     `All touches of ${count(rounds, 'pair’s round is', 'pairs’ rounds are')} still being worked out. They come by themselves.`,
-  afterSettle: 'All touches of the last round come once it is settled.',
+  afterSettle: 'Your total appears once the coach has checked the round.',
   doubted: (rounds: number) =>
     `${count(rounds, 'round has', 'rounds have')} more sets than the clock allows: check the count.`,
 
@@ -75,7 +76,7 @@ export const figures = {
     playersNote: 'In the order of the squad. Nobody is ranked.',
     byKind: 'By kind of work',
     byDrill: 'By drill',
-    byKindNote: 'Of a pair: what two players do together in a minute of live clock.',
+    byKindNote: 'Of a pair: what two players do together in a minute on the round clock.',
     byKindNoteOwn: 'What this player took part in, with all partners together.',
     setsPerMinute: 'Sets a minute',
     touchesPerMinute: 'Touches a minute',
@@ -124,7 +125,7 @@ export const figures = {
       `${names}: ${size} in a row would give about ${one.format(expected)} ${isOne(expected) ? 'set' : 'sets'} (${size + 1}: ${one.format(larger)}, ${size - 1}: ${one.format(smaller)})`,
     apart: 'from their rounds with others',
     unknown: (names: string) => `${names}: not known yet, they have not played this drill.`,
-    set: (size: number) => `Set to ${size}`,
+    set: (size: number) => `Make it ${size}`,
     own: (size: number) => `Back to ${size}, the drill’s own`,
     now: (size: number) => `Now ${size} in a row.`,
     none: 'No set in this round.',
@@ -164,7 +165,7 @@ export const figures = {
   explanations: {
     counted: {
       title: 'Touches, at least',
-      means: 'The balls that were struck for certain.',
+      means: 'The balls that were struck for certain, if taps and roles are right.',
       from: 'It is made from the marks: every completed set, and nothing of a set that was not finished.',
       how: 'Sets times the shots that the player strikes in one set of the drill.',
     },
@@ -172,13 +173,13 @@ export const figures = {
       title: 'All touches',
       means:
         'How many balls were really struck, with a range that holds the true number four times in five; the stroke that ends in an error counts, a ball not reached does not.',
-      from: 'It is made from the sets and their times, the size of a set, how far the last one had come, the live clock, and the tempo where it was measured.',
+      from: 'It is made from the sets and their times, the size of a set, how far the last one had come, the round clock, and the tempo where it was measured.',
       how: 'All ways in which these marks could have come about are weighed by how well they fit the clock; each player of a pair gets half (whoever always feeds has about two more), ranges of several rounds are added by their squares, and a wrong tempo or a wrong time for a new ball hurts most.',
     },
     touchRate: {
       title: 'Touches a minute',
-      means: 'How many balls were really struck in a minute of live clock.',
-      from: 'It is made from all touches and the live clock.',
+      means: 'How many balls were really struck in a minute on the round clock.',
+      from: 'It is made from all touches and the round clock.',
       how: 'One divided by the other; the range is that of all touches, which hold the true number four times in five.',
     },
     sets: {
@@ -190,13 +191,13 @@ export const figures = {
     rate: {
       title: 'Sets a minute',
       means:
-        'How many sets were made in a minute of live clock, with a range that holds the long-run rate 19 times in 20.',
-      from: 'It is made from the sets and the live clock of the rounds that were taken part in.',
+        'How many sets were made in a minute on the round clock, with a range that holds the long-run rate 19 times in 20.',
+      from: 'It is made from the sets and the round clock of the rounds that were taken part in.',
       how: 'Sets divided by minutes, with the exact Poisson interval (Garwood); sets of different sizes take different time, so compare only the same size.',
     },
     minutes: {
       title: 'Minutes',
-      means: 'How long the clock ran for live balls.',
+      means: 'How long the round clock ran, the fetching of balls included.',
       from: 'It is made from the clock of every round, without its pauses.',
       how: 'The rounds’ clocks are added up; a player of a trio has two thirds of a round.',
     },
@@ -220,7 +221,8 @@ export const figures = {
     },
     best: {
       title: 'Best',
-      means: 'How many sets this player would make in as much time on the best day so far.',
+      means:
+        'How many sets this player would make in as much time at the pace of the best day so far.',
       from: 'It is made from the player’s own earlier practices at the same drill and size.',
       how: 'The largest of their sets a minute, times the minutes of today.',
     },
@@ -228,14 +230,14 @@ export const figures = {
       title: 'Comes back',
       means:
         'Of a hundred balls, how many come back as the drill asks, with a range that holds it four times in five; it can be compared over set sizes and lengths of rounds, which the number of sets cannot.',
-      from: 'It is made from the same marks and clock as all touches, and belongs to the pair: to both players together.',
-      how: 'The model of all touches gives it for each round, taking every ball of the round as equally likely to come back; over several rounds the evidence is added up.',
+      from: 'It is made from the same marks and clock as all touches, and belongs to the pair: to both players together, also where it stands on one player’s page.',
+      how: 'The model of all touches gives it for each round, taking every ball of the round as equally likely to come back; over several rounds the evidence is added up, starting from what four balls of five would say.',
     },
     target: {
       title: 'Meets the target',
       means:
         'Of a hundred balls, how many meet the target, with a range that holds it four times in five.',
-      from: 'It is made from the player’s own balls on target and the live clock.',
+      from: 'It is made from the player’s own balls on target and the round clock.',
       how: 'Balls on target divided by the balls struck in that time at this tempo, which is not counted but estimated.',
     },
     trend: {
@@ -243,13 +245,13 @@ export const figures = {
       means:
         'Whether it gets better over the practices, and whether that is more than luck: rising, steady, falling, not clear yet, or too few yet.',
       from: 'It is made from how many balls came back in each practice; every practice is one dot, whatever its drills were, so a harder drill looks like a fall.',
-      how: 'The middle of all slopes between two dots (Theil and Sen) and the Mann-Kendall test: rising or falling needs six practices and a chance of luck below one in ten, steady a range of less than five in a hundred over four weeks.',
+      how: 'The middle of all slopes between two dots (Theil and Sen) and the Mann-Kendall test: rising or falling needs six practices, and without real change luck alone gives such a word up to once in ten; steady a range of less than five in a hundred over four weeks.',
     },
     change: {
       title: 'Compared with before',
       means:
         'How many times the sets of the weeks before were made in the same time, with a range that holds it 19 times in 20; 1 is no change, and no number is given where the range would reach to more than four times its start.',
-      from: 'It is made from the player’s sets and live clock in both spans.',
+      from: 'It is made from the player’s sets and round clock in both spans.',
       how: 'The ratio of the two rates with its exact interval (Clopper and Pearson), a minute counting by what the whole squad makes of it at the same drill and size, so that an easier block is no progress.',
     },
     level: {

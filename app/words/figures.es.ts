@@ -16,12 +16,13 @@ export const figures: FigureWords = {
   shortDate: (date) => shortDay.format(at(date)),
   span: (low, high) => `(de ${low} a ${high})`,
   close: 'Cerrar',
+  forStatisticians: 'Para estadísticos',
 
   atLeast: 'al menos',
   about: 'unos',
   beingWorkedOut: (rounds) =>
     `Todavía se están calculando todos los golpes de ${count(rounds, 'ronda de una pareja', 'rondas de parejas')}. Aparecen solos.`,
-  afterSettle: 'Todos los golpes de la última ronda aparecen cuando esté revisada.',
+  afterSettle: 'Tu total aparece cuando el entrenador haya revisado la ronda.',
   doubted: (rounds) =>
     `${count(rounds, 'ronda tiene', 'rondas tienen')} más series de las que permite el reloj: comprobar el recuento.`,
 
@@ -67,7 +68,8 @@ export const figures: FigureWords = {
     playersNote: 'En el orden del grupo. No se clasifica a nadie.',
     byKind: 'Por tipo de trabajo',
     byDrill: 'Por ejercicio',
-    byKindNote: 'De una pareja: lo que dos jugadores hacen juntos en un minuto de tiempo en juego.',
+    byKindNote:
+      'De una pareja: lo que dos jugadores hacen juntos en un minuto del reloj de la ronda.',
     byKindNoteOwn: 'Aquello en lo que participó este jugador, con todos sus compañeros.',
     setsPerMinute: 'Series por minuto',
     touchesPerMinute: 'Golpes por minuto',
@@ -159,7 +161,7 @@ export const figures: FigureWords = {
   explanations: {
     counted: {
       title: 'Golpes, al menos',
-      means: 'Las bolas que se golpearon con seguridad.',
+      means: 'Las bolas que se golpearon con seguridad, si los toques y los papeles son correctos.',
       from: 'Sale de las anotaciones: todas las series completas, y nada de una serie sin terminar.',
       how: 'Series por los golpes que da el jugador en una serie del ejercicio.',
     },
@@ -167,13 +169,13 @@ export const figures: FigureWords = {
       title: 'Todos los golpes',
       means:
         'Cuántas bolas se golpearon de verdad, con un intervalo que contiene el número verdadero cuatro de cada cinco veces; el golpe que acaba en error cuenta, una bola a la que no se llega no.',
-      from: 'Sale de las series y sus tiempos, el tamaño de una serie, hasta dónde llegó la última, el tiempo en juego y el ritmo, donde se midió.',
+      from: 'Sale de las series y sus tiempos, el tamaño de una serie, hasta dónde llegó la última, el reloj de la ronda y el ritmo, donde se midió.',
       how: 'Se pesan todas las maneras en que pudieron darse estas anotaciones según lo bien que encajan con el reloj; a cada jugador de una pareja le toca la mitad (quien siempre pone la bola tiene unos dos más), los intervalos de varias rondas se suman por sus cuadrados, y lo que más daño hace es un ritmo o un tiempo de poner otra bola equivocado.',
     },
     touchRate: {
       title: 'Golpes por minuto',
-      means: 'Cuántas bolas se golpearon de verdad en un minuto de tiempo en juego.',
-      from: 'Sale de todos los golpes y del tiempo en juego.',
+      means: 'Cuántas bolas se golpearon de verdad en un minuto del reloj de la ronda.',
+      from: 'Sale de todos los golpes y del reloj de la ronda.',
       how: 'Lo uno dividido por lo otro; el intervalo es el de todos los golpes, que contiene el número verdadero cuatro de cada cinco veces.',
     },
     sets: {
@@ -185,13 +187,13 @@ export const figures: FigureWords = {
     rate: {
       title: 'Series por minuto',
       means:
-        'Cuántas series se hicieron en un minuto de tiempo en juego, con un intervalo que contiene el ritmo a la larga 19 de cada 20 veces.',
-      from: 'Sale de las series y del tiempo en juego de las rondas en que se participó.',
+        'Cuántas series se hicieron en un minuto del reloj de la ronda, con un intervalo que contiene el ritmo a la larga 19 de cada 20 veces.',
+      from: 'Sale de las series y del reloj de la ronda de las rondas en que se participó.',
       how: 'Series divididas por minutos, con el intervalo exacto de Poisson (Garwood); series de distinto tamaño duran distinto, así que solo se comparan las del mismo tamaño.',
     },
     minutes: {
       title: 'Minutos',
-      means: 'Cuánto tiempo corrió el reloj con la bola en juego.',
+      means: 'Cuánto tiempo corrió el reloj de la ronda, incluido el tiempo de recoger bolas.',
       from: 'Sale del reloj de cada ronda, sin sus pausas.',
       how: 'Se suman los relojes de las rondas; a un jugador de un trío le tocan dos tercios de una ronda.',
     },
@@ -208,14 +210,15 @@ export const figures: FigureWords = {
       how: 'Se cuenta cada fecha una vez, tenga los entrenamientos que tenga.',
     },
     usual: {
-      title: 'Lo usual',
-      means: 'Cuántas series hace este jugador en el mismo tiempo en un día usual.',
+      title: 'Lo habitual',
+      means: 'Cuántas series hace este jugador en el mismo tiempo en un día habitual.',
       from: 'Sale de los entrenamientos anteriores del propio jugador, con el mismo ejercicio y tamaño.',
       how: 'El valor central de sus series por minuto, por los minutos de hoy.',
     },
     best: {
       title: 'Lo mejor',
-      means: 'Cuántas series haría este jugador en el mismo tiempo en su mejor día hasta ahora.',
+      means:
+        'Cuántas series haría este jugador en el mismo tiempo al ritmo de su mejor día hasta ahora.',
       from: 'Sale de los entrenamientos anteriores del propio jugador, con el mismo ejercicio y tamaño.',
       how: 'El valor mayor de sus series por minuto, por los minutos de hoy.',
     },
@@ -223,14 +226,14 @@ export const figures: FigureWords = {
       title: 'Bolas que vuelven',
       means:
         'De cien bolas, cuántas vuelven como pide el ejercicio, con un intervalo que lo contiene cuatro de cada cinco veces; se puede comparar entre tamaños de serie y duraciones de ronda, cosa que el número de series no permite.',
-      from: 'Sale de las mismas anotaciones y el mismo reloj que todos los golpes, y es de la pareja: de los dos jugadores juntos.',
-      how: 'El modelo de todos los golpes lo da para cada ronda, tomando cada bola de la ronda como igual de probable que vuelva; entre varias rondas se suma lo que cada una indica.',
+      from: 'Sale de las mismas anotaciones y el mismo reloj que todos los golpes, y es de la pareja: de los dos jugadores juntos, también en la página de uno solo.',
+      how: 'El modelo de todos los golpes lo da para cada ronda, tomando cada bola de la ronda como igual de probable que vuelva; entre varias rondas se suma lo que cada una indica, partiendo de lo que dirían cuatro bolas de cada cinco.',
     },
     target: {
       title: 'Bolas en el objetivo',
       means:
         'De cien bolas, cuántas dan en el objetivo, con un intervalo que lo contiene cuatro de cada cinco veces.',
-      from: 'Sale de las bolas en el objetivo del propio jugador y del tiempo en juego.',
+      from: 'Sale de las bolas en el objetivo del propio jugador y del reloj de la ronda.',
       how: 'Bolas en el objetivo divididas por las bolas golpeadas en ese tiempo a este ritmo, que no se cuentan sino que se estiman.',
     },
     trend: {
@@ -238,13 +241,13 @@ export const figures: FigureWords = {
       means:
         'Si mejora a lo largo de los entrenamientos, y si es más que suerte: sube, estable, baja, aún no está claro, o aún son pocos.',
       from: 'Sale de cuántas bolas volvieron en cada entrenamiento; cada entrenamiento es un punto, sean cuales sean sus ejercicios, así que un ejercicio más difícil parece una bajada.',
-      how: 'La mediana de todas las pendientes entre dos puntos (Theil y Sen) y la prueba de Mann-Kendall: sube o baja exige seis entrenamientos y menos de una posibilidad en diez de que sea suerte; estable, un intervalo de menos de cinco en cien en cuatro semanas.',
+      how: 'La mediana de todas las pendientes entre dos puntos (Theil y Sen) y la prueba de Mann-Kendall: sube o baja exige seis entrenamientos, y sin un cambio real la suerte sola da esa palabra hasta una vez de cada diez; estable, un intervalo de menos de cinco en cien en cuatro semanas.',
     },
     change: {
       title: 'Comparado con antes',
       means:
         'Cuántas veces se hicieron las series de las semanas anteriores en el mismo tiempo, con un intervalo que lo contiene 19 de cada 20 veces; 1 es ningún cambio, y no se da ningún número cuando el margen llegaría a más de cuatro veces su comienzo.',
-      from: 'Sale de las series y el tiempo en juego del jugador en los dos periodos.',
+      from: 'Sale de las series y el reloj de la ronda del jugador en los dos periodos.',
       how: 'La razón de los dos ritmos con su intervalo exacto (Clopper y Pearson); un minuto cuenta según lo que hace en él todo el grupo con el mismo ejercicio y tamaño, para que un bloque más fácil no parezca un progreso.',
     },
     level: {

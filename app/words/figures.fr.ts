@@ -16,14 +16,15 @@ export const figures: FigureWords = {
   shortDate: (date) => shortDay.format(at(date)),
   span: (low, high) => `(${low} à ${high})`,
   close: 'Fermer',
+  forStatisticians: 'Pour statisticiens',
 
   atLeast: 'au moins',
   about: 'environ',
   beingWorkedOut: (rounds) =>
     `Toutes les frappes de ${count(rounds, 'passage d’une paire', 'passages de paires')} sont encore en cours de calcul. Elles viennent d’elles-mêmes.`,
-  afterSettle: 'Toutes les frappes du dernier passage viendront une fois qu’il sera vérifié.',
+  afterSettle: 'Ton total apparaît une fois que l’entraîneur a vérifié le passage.',
   doubted: (rounds) =>
-    `${count(rounds, 'passage a', 'passages ont')} plus de séries que le chrono ne le permet : vérifier le compte.`,
+    `${count(rounds, 'passage a', 'passages ont')} plus de séries que le chrono ne le permet : vérifier le décompte.`,
 
   comesBack: 'Revient',
   meetsTarget: 'Touche la cible',
@@ -158,118 +159,119 @@ export const figures: FigureWords = {
   explanations: {
     counted: {
       title: 'Frappes, au moins',
-      means: 'Les balles frappées à coup sûr.',
-      from: 'Il vient des pointages : chaque série complète, et rien d’une série inachevée.',
+      means: 'Les balles frappées à coup sûr, si les touchers et les rôles sont justes.',
+      from: 'Calculé à partir des marques : chaque série complète, et rien d’une série inachevée.',
       how: 'Les séries, multipliées par les coups que le joueur frappe dans une série de l’exercice.',
     },
     touches: {
       title: 'Toutes les frappes',
       means:
         'Combien de balles ont vraiment été frappées, avec une fourchette qui contient le vrai nombre quatre fois sur cinq ; la frappe qui finit en faute compte, une balle non atteinte ne compte pas.',
-      from: 'Elles viennent des séries et de leurs heures, de la taille d’une série, de l’avancée de la dernière, du chrono, et de la cadence là où elle a été mesurée.',
-      how: 'Toutes les façons dont ces pointages ont pu se produire sont pesées selon leur accord avec le chrono ; chaque joueur d’une paire en reçoit la moitié (qui donne toujours la balle en a environ deux de plus), les fourchettes de plusieurs passages s’ajoutent par leurs carrés, et rien ne fausse plus qu’une mauvaise cadence ou un mauvais temps pour une nouvelle balle.',
+      from: 'Calculées à partir des séries et de leurs heures, de la taille d’une série, de l’avancée de la dernière, du chrono, et de la cadence là où elle a été mesurée.',
+      how: 'Toutes les façons dont ces marques ont pu se produire sont pesées selon leur accord avec le chrono ; chaque joueur d’une paire en reçoit la moitié (qui donne toujours la balle en a environ deux de plus), les fourchettes de plusieurs passages s’ajoutent par leurs carrés, et rien ne fausse plus qu’une mauvaise cadence ou un mauvais temps pour une nouvelle balle.',
     },
     touchRate: {
       title: 'Frappes par minute',
       means: 'Combien de balles ont vraiment été frappées en une minute de chrono.',
-      from: 'Il vient de toutes les frappes et du chrono.',
+      from: 'Calculé à partir de toutes les frappes et du chrono.',
       how: 'L’un divisé par l’autre ; la fourchette est celle de toutes les frappes, qui contient le vrai nombre quatre fois sur cinq.',
     },
     sets: {
       title: 'Séries',
       means: 'Combien d’unités d’un exercice ont été complétées.',
-      from: 'Il vient des pointages, avec ce que la vérification a corrigé.',
-      how: 'Les pointages qui comptent, plus et moins les corrections ; une série compte pour tous ceux qui l’ont jouée.',
+      from: 'Calculé à partir des marques, avec ce que la vérification a corrigé.',
+      how: 'Les marques qui comptent, plus et moins les corrections ; une série compte pour tous ceux qui l’ont jouée.',
     },
     rate: {
       title: 'Séries par minute',
       means:
-        'Combien de séries ont été faites en une minute de chrono, avec une fourchette qui contient le rythme à la longue 19 fois sur 20.',
-      from: 'Il vient des séries et du chrono des passages joués.',
+        'Combien de séries ont été faites en une minute de chrono, avec une fourchette qui contient le rythme à long terme 19 fois sur 20.',
+      from: 'Calculé à partir des séries et du chrono des passages joués.',
       how: 'Les séries divisées par les minutes, avec l’intervalle exact de Poisson (Garwood) ; des séries de tailles différentes prennent un temps différent, ne comparer donc qu’à taille égale.',
     },
     minutes: {
       title: 'Minutes',
-      means: 'Combien de temps le chrono a tourné, balle en jeu.',
-      from: 'Il vient du chrono de chaque passage, sans ses pauses.',
+      means: 'Combien de temps le chrono a tourné, ramassage des balles compris.',
+      from: 'Calculé à partir du chrono de chaque passage, sans ses pauses.',
       how: 'Les chronos des passages s’additionnent ; un joueur d’un trio a les deux tiers d’un passage.',
     },
     rounds: {
       title: 'Passages',
       means: 'Combien de passages de l’exercice ont été joués.',
-      from: 'Il vient des passages dont le chrono a été lancé.',
+      from: 'Calculé à partir des passages dont le chrono a été lancé.',
       how: 'Chacun est compté une fois, quel que soit le nombre de paires.',
     },
     days: {
       title: 'Jours',
       means: 'Combien de jours de la semaine le joueur était là.',
-      from: 'Il vient de qui a été noté présent.',
+      from: 'Calculé à partir de qui a été noté présent.',
       how: 'Chaque date est comptée une fois, quel que soit le nombre de séances.',
     },
     usual: {
       title: 'D’habitude',
       means: 'Combien de séries ce joueur fait dans le même temps un jour ordinaire.',
-      from: 'Il vient des séances passées du joueur, au même exercice et à la même taille.',
+      from: 'Calculé à partir des séances passées du joueur, au même exercice et à la même taille.',
       how: 'La valeur du milieu de ses séries par minute, multipliée par les minutes du jour.',
     },
     best: {
       title: 'Record',
-      means: 'Combien de séries ce joueur ferait dans le même temps, comme à son meilleur jour.',
-      from: 'Il vient des séances passées du joueur, au même exercice et à la même taille.',
+      means:
+        'Combien de séries ce joueur ferait dans le même temps, au rythme de son meilleur jour.',
+      from: 'Calculé à partir des séances passées du joueur, au même exercice et à la même taille.',
       how: 'La plus grande de ses séries par minute, multipliée par les minutes du jour.',
     },
     consistency: {
-      title: 'Revient',
+      title: 'Balles remises',
       means:
         'Sur cent balles, combien reviennent comme l’exercice le demande, avec une fourchette juste quatre fois sur cinq ; cela se compare d’une taille de série et d’une durée à l’autre, ce que le nombre de séries ne permet pas.',
-      from: 'Il vient des mêmes pointages et du même chrono que toutes les frappes, et appartient à la paire : aux deux joueurs ensemble.',
-      how: 'Le modèle de toutes les frappes le donne pour chaque passage, en supposant que chaque balle du passage a la même chance de revenir ; d’un passage à l’autre, les indices s’ajoutent.',
+      from: 'Calculé à partir des mêmes marques et du même chrono que toutes les frappes, et appartient à la paire : aux deux joueurs ensemble, même sur la page d’un seul.',
+      how: 'Le modèle de toutes les frappes le donne pour chaque passage, en supposant que chaque balle du passage a la même chance de revenir ; d’un passage à l’autre, les indices s’ajoutent, en partant de ce que diraient quatre balles sur cinq.',
     },
     target: {
       title: 'Touche la cible',
       means:
         'Sur cent balles, combien touchent la cible, avec une fourchette juste quatre fois sur cinq.',
-      from: 'Il vient des balles du joueur dans la cible et du chrono.',
+      from: 'Calculé à partir des balles du joueur dans la cible et du chrono.',
       how: 'Les balles dans la cible, divisées par les balles frappées dans ce temps à cette cadence, qui ne sont pas comptées mais estimées.',
     },
     trend: {
       title: 'Le mot d’une tendance',
       means:
         'Si cela s’améliore au fil des séances, et si c’est plus que de la chance : en hausse, stable, en baisse, pas encore clair, ou encore trop peu.',
-      from: 'Il vient de combien de balles sont revenues à chaque séance ; chaque séance est un point, quels que soient ses exercices : un exercice plus dur ressemble donc à une baisse.',
-      how: 'La pente du milieu entre deux points (Theil et Sen) et le test de Mann-Kendall : hausse ou baisse demandent six séances et une part de chance sous un dixième, stable une fourchette de moins de cinq sur cent en quatre semaines.',
+      from: 'Calculé à partir de combien de balles sont revenues à chaque séance ; chaque séance est un point, quels que soient ses exercices : un exercice plus dur ressemble donc à une baisse.',
+      how: 'La pente du milieu entre deux points (Theil et Sen) et le test de Mann-Kendall : hausse ou baisse demandent six séances, et sans vrai changement la chance seule donne un tel mot jusqu’à une fois sur dix ; stable une fourchette de moins de cinq sur cent en quatre semaines.',
     },
     change: {
       title: 'Comparé à avant',
       means:
         'Par combien les séries des semaines d’avant ont été multipliées dans le même temps, avec une fourchette juste 19 fois sur 20 ; 1 veut dire sans changement, et aucun nombre n’est donné quand la fourchette irait à plus de quatre fois son début.',
-      from: 'Il vient des séries et du chrono du joueur dans les deux périodes.',
+      from: 'Calculé à partir des séries et du chrono du joueur dans les deux périodes.',
       how: 'Le rapport des deux rythmes avec son intervalle exact (Clopper et Pearson), une minute comptant selon ce qu’en fait tout le groupe au même exercice et à la même taille : un bloc plus facile n’est pas un progrès.',
     },
     level: {
       title: 'Niveau',
       means:
         'Sur cent balles, combien reviennent avec ce joueur et un partenaire moyen du groupe à un exercice moyen, le jour de la dernière séance, avec une fourchette juste quatre fois sur cinq ; à la cible, les siennes.',
-      from: 'Il vient de tous les passages des douze dernières semaines, de tout le monde et de tous les genres de travail à la fois.',
+      from: 'Calculé à partir de tous les passages des douze dernières semaines, de tout le monde et de tous les genres de travail à la fois.',
       how: 'Une régression prend chaque passage comme ce qu’apportent le genre, l’exercice et les joueurs, chaque joueur sur une droite au fil des semaines (régression logistique pénalisée) ; peu de passages sont ramenés vers la moyenne du groupe, et une mauvaise horloge habituelle déplace tous les niveaux de la même façon.',
     },
     overall: {
       title: 'Le mot sur tous les genres',
       means:
         'Si le joueur a progressé sur huit semaines, tous genres de travail ensemble : en hausse et en baisse se disent quand la chance est de neuf sur dix.',
-      from: 'Il vient de tous les passages des douze dernières semaines, en tenant compte du partenaire et de l’exercice.',
+      from: 'Calculé à partir de tous les passages des douze dernières semaines, en tenant compte du partenaire et de l’exercice.',
       how: 'La même régression que le niveau donne la pente de la droite du joueur et sa certitude ; là où rien ne change, elle dit quand même en hausse ou en baisse d’environ un joueur sur neuf.',
     },
     size: {
       title: 'Taille de série',
       means: 'Quelle longueur de série donnerait environ quatre séries par passage.',
-      from: 'Elle vient de combien de balles de cette paire reviennent à cet exercice, et de la cadence.',
+      from: 'Calculée à partir de combien de balles de cette paire reviennent à cet exercice, et de la cadence.',
       how: 'Pour chaque taille de 2 à 30, les séries attendues sont calculées sur tout ce qui est possible pour cette paire, et la plus proche de quatre est prise.',
     },
     practices: {
       title: 'Séances',
       means: 'Sur combien de séances le mot repose.',
-      from: 'Il vient des séances où ce genre de travail a été joué.',
+      from: 'Calculé à partir des séances où ce genre de travail a été joué.',
       how: 'Chacune est comptée une fois.',
     },
   },

@@ -63,7 +63,7 @@ test('a settled round says on the player’s page how many balls were struck, an
   await coach.unfold();
   await expect(touches).toHaveText('at least 20');
   await expect(
-    page.getByText('All touches of the last round come once it is settled.'),
+    page.getByText('Your total appears once the coach has checked the round.'),
   ).toBeVisible();
   await expectSound(page);
 
@@ -159,7 +159,7 @@ test('a pair without a set is offered a size, and one tap takes it from the next
       /(Pip · Juno|Juno · Pip): \d in a row would give about [\d.]+ sets \(\d+: [\d.]+, \d+: [\d.]+\)/,
     ),
   ).toBeVisible();
-  await coach.button(/^Set to \d/).tap();
+  await coach.button(/^Make it \d/).tap();
   await expect(page.getByText(/^Now \d in a row\./)).toBeVisible();
 });
 
