@@ -107,6 +107,14 @@ export class Coach {
     );
   }
 
+  /** Loads the demo by a button that is in sight; the app starts anew with it, at Today. */
+  async loadDemo(button = 'Load the demo'): Promise<void> {
+    const anew = this.page.waitForEvent('load', { timeout: 60_000 });
+    await this.button(button).tap();
+    await anew;
+    await this.button('Remove the demo').first().waitFor();
+  }
+
   /** From an empty app to a round that waits for its Start, with the players given. */
   async reachCourt(players: readonly string[], drills: readonly string[]): Promise<void> {
     await this.pasteSquad(players.join('\n'));

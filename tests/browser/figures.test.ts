@@ -47,8 +47,7 @@ const NUMBER = String.raw`([\d,.]+)`;
 async function loadDemo(page: Page): Promise<void> {
   const coach = new Coach(page);
   await coach.visit('settings');
-  await coach.button('Load the demo').tap();
-  await expect(coach.button('Remove the demo').first()).toBeVisible({ timeout: 60_000 });
+  await coach.loadDemo();
   await coach.visit('numbers');
   // All touches of a season are worked out while the phone is idle.
   await expect(page.getByRole('heading', { name: 'Level, with an average partner' })).toBeVisible();

@@ -31,8 +31,7 @@ class Evening extends Coach {
 async function openDemo(page: Page): Promise<Evening> {
   const coach = new Evening(page);
   await coach.visit('settings');
-  await coach.button('Load the demo').tap();
-  await expect(coach.button('Remove the demo').first()).toBeVisible({ timeout: 60_000 });
+  await coach.loadDemo();
   await coach.visit('review');
   await expect(page.locator('.finding').first()).toBeVisible();
   await expect(page.getByText('still being worked out')).toHaveCount(0, { timeout: 400_000 });
@@ -131,8 +130,7 @@ test('every finding leads to what it rests on, and is done by one touch that can
 test('a week of the demo is on one screen, with who was away by name', async ({ page }) => {
   const coach = new Evening(page);
   await coach.visit('settings');
-  await coach.button('Load the demo').tap();
-  await expect(coach.button('Remove the demo').first()).toBeVisible({ timeout: 60_000 });
+  await coach.loadDemo();
   await coach.visit('week');
   // The season ended yesterday, in the midst of its last week.
   await page.getByRole('link', { name: 'The week before' }).tap();

@@ -66,8 +66,7 @@ test('no screen asks anything of another origin, or does what the content policy
   await page.evaluate(() => navigator.serviceWorker.ready);
   await lookAtAll(page);
   await page.goto('./#/');
-  await new Coach(page).button('Look around with an invented squad').tap();
-  await page.getByRole('button', { name: 'Remove the demo' }).waitFor({ timeout: 60_000 });
+  await new Coach(page).loadDemo('Look around with an invented squad');
   await lookAtAll(page);
   expect(wrong).toEqual([]);
 });

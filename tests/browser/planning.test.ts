@@ -212,7 +212,7 @@ test('coverage shows what is overdue, and the rounds behind a number add up to i
 }) => {
   const coach = new Coach(page);
   await coach.open();
-  await coach.button('Look around with an invented squad').tap();
+  await coach.loadDemo('Look around with an invented squad');
   await expect(page.getByRole('heading', { name: 'Who is here' })).toBeVisible({ timeout: 30_000 });
   await page.getByRole('link', { name: 'What is overdue' }).tap();
   await expect(page.getByRole('table')).toBeVisible();
