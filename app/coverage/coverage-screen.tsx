@@ -7,7 +7,6 @@ import {
   OVERDUE,
 } from '../../core/figures/coverage.ts';
 import { today } from '../device/clock.ts';
-import { squad } from '../ledger.ts';
 import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
 import { Messages } from '../parts/messages.tsx';
@@ -18,6 +17,7 @@ import { go, href } from '../route.ts';
 import { drillName } from '../words/drill-text.ts';
 import { planningWords } from '../words/planning-words.ts';
 import { words } from '../words/words.ts';
+import { Whose } from './whose.tsx';
 import './coverage.css';
 
 /** What was practised in the last four weeks and what is overdue, by the squad or one player. */
@@ -31,22 +31,7 @@ export function CoverageScreen({ player }: { player?: string | undefined }) {
           <Button onClick={() => go('propose')}>{planningWords.value.propose.title}</Button>
         </header>
         <Messages />
-        <label>
-          {t.whose}
-          <select
-            value={player ?? ''}
-            onChange={({ currentTarget: { value } }) =>
-              value === '' ? go('coverage') : go('coverage', value)
-            }
-          >
-            <option value="">{t.squad}</option>
-            {[...squad.value.values()].map(({ id, name }) => (
-              <option key={id} value={id}>
-                {name}
-              </option>
-            ))}
-          </select>
-        </label>
+        <Whose place="coverage" player={player} />
         {history.value === undefined ? <Reading /> : <Picture key={player} player={player} />}
       </main>
       <Bar />

@@ -1,12 +1,11 @@
 import { seasonWork, TERM_WEEKS, termTouches } from '../../core/figures/season-work.ts';
+import { Whose } from '../coverage/whose.tsx';
 import { estimated } from '../estimates.ts';
-import { squad } from '../ledger.ts';
 import { Bar } from '../parts/bar.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { playerName } from '../parts/names.ts';
 import { Reading } from '../parts/reading.tsx';
 import { history } from '../practices.ts';
-import { go } from '../route.ts';
 import { lookWords } from '../words/look-words.ts';
 import { planningWords } from '../words/planning-words.ts';
 import { words } from '../words/words.ts';
@@ -14,7 +13,6 @@ import './season.css';
 
 /** How work and level went over the months, and what a term adds up to; of the squad or one player. */
 export function SeasonScreen({ player }: { player?: string | undefined }) {
-  const t = planningWords.value.coverage;
   return (
     <>
       <main class="page">
@@ -22,22 +20,7 @@ export function SeasonScreen({ player }: { player?: string | undefined }) {
           <h1>{lookWords.value.season.title}</h1>
         </header>
         <Messages />
-        <label>
-          {t.whose}
-          <select
-            value={player ?? ''}
-            onChange={({ currentTarget: { value } }) =>
-              value === '' ? go('season') : go('season', value)
-            }
-          >
-            <option value="">{t.squad}</option>
-            {[...squad.value.values()].map(({ id, name }) => (
-              <option key={id} value={id}>
-                {name}
-              </option>
-            ))}
-          </select>
-        </label>
+        <Whose place="season" player={player} />
         {history.value === undefined ? <Reading /> : <Season player={player} />}
       </main>
       <Bar />
