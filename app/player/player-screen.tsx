@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { sumEstimates } from '../../core/figures/all-touches.ts';
 import { lastDay } from '../../core/figures/last-day.ts';
 import { tellOwnDay } from '../../core/figures/own-day-told.ts';
@@ -101,11 +101,14 @@ function played(): Summary[] {
   }));
 }
 
-/** The page begins again at its name when the phone changes hands. */
+/**
+ * The page begins again at its name when the phone changes hands: before it is seen, for a focus
+ * that moves later would take the hold from under the coach's finger.
+ */
 function Name({ children, handed }: { children: string; handed: boolean }) {
   const heading = useRef<HTMLHeadingElement>(null);
   const before = useRef(handed);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (before.current === handed) return;
     before.current = handed;
     heading.current?.focus();

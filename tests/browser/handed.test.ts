@@ -118,6 +118,37 @@ for (const [name, way] of Object.entries(ways)) {
   });
 }
 
+test('a hold that begins as the page comes is not taken away by what comes later', async ({
+  page,
+}) => {
+  const coach = new Coach(page);
+  await openPractised(
+    page,
+    { names: PAIRS.flat(), drills: ['mini-rally'], daysBefore: [1] },
+    `player/${playerId(0)}`,
+  );
+  const moved = page.evaluate(
+    () =>
+      new Promise<string>((resolve) => {
+        // In the same moment in which the control is there it is held; two frames later it still is.
+        new MutationObserver((_, observer) => {
+          const hold = document.querySelector<HTMLElement>('.hold');
+          if (!hold) return;
+          observer.disconnect();
+          hold.focus();
+          requestAnimationFrame(() =>
+            requestAnimationFrame(() =>
+              setTimeout(() => resolve(document.activeElement?.textContent ?? ''), 100),
+            ),
+          );
+        }).observe(document.body, { childList: true, subtree: true });
+      }),
+  );
+  await coach.button('Hand the phone to Pip').tap();
+  await page.clock.runFor(1_000);
+  expect(await moved).toBe('For the coach');
+});
+
 test('the way back from a child’s page is in sight however far it is scrolled, and its recipe is told to the coach only', async ({
   page,
 }) => {
