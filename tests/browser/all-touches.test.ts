@@ -204,6 +204,7 @@ test('a coach taps a tempo, again where a hit was missed, and every later round 
   await second.getByRole('button', { name: 'Keep it' }).tap();
 
   // What was kept is in the ledger: it is there after the page was gone.
+  await coach.kept({ kind: 'refeed-checked' });
   await page.reload();
   await expect(check).toContainText(`Known: ${found}`);
   await coach.button('Back').tap();

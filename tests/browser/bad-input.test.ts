@@ -36,6 +36,7 @@ test('a name of ten thousand letters is refused where it was typed, and the squa
   await page.getByLabel('Nickname').fill('x'.repeat(10_000));
   await page.getByLabel('Nickname').press('Enter');
   await expect(page.getByText('That is too long: a nickname has up to 40 letters.')).toBeVisible();
+  await coach.kept({ kind: 'player-added' }, 2);
   await page.reload();
   await coach.visit('');
   await expect(page.getByText('0 of 2')).toBeVisible();

@@ -122,6 +122,7 @@ test('a reload while calling in loses nothing and goes on with the next pair', a
   await page.clock.runFor(125_000);
   await call(3);
   await call(5);
+  await coach.kept({ kind: 'count-called' }, 2);
   await page.reload();
   const rows = page.locator('.call-row');
   await expect(rows.nth(0).locator('.number')).toHaveText('3');

@@ -1,4 +1,6 @@
 import { expect, type Locator, type Page } from 'playwright/test';
+import type { Saying } from '../../core/ledger/entry.ts';
+import { recordsOn } from '../faults/records.ts';
 
 /** What a coach does with the app, in the words on the screen. */
 export class Coach {
@@ -105,6 +107,14 @@ export class Coach {
         document.querySelectorAll('.tile-saved[data-saved="false"]').length === 0 &&
         document.querySelectorAll('.tile-saved[data-saved="true"]').length > 0,
     );
+  }
+
+  /** Such entries lie on the disk: before that a reload may lose what no screen called saved. */
+  async kept(saying: Partial<Saying>, times = 1): Promise<void> {
+    const like = ([, record]: [string, Record<string, unknown>]) =>
+      Object.entries(saying).every(([name, value]) => record[name] === value);
+    const there = async () => (await recordsOn(this.page)).filter(like).length;
+    await expect.poll(there, saying.kind).toBeGreaterThanOrEqual(times);
   }
 
   /** Loads the demo by a button that is in sight; the app starts anew with it, at Today. */

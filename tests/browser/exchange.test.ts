@@ -179,6 +179,7 @@ test('a level and a hand that were given can be left open again', async ({ page 
   await page.getByLabel('Level, 1 to 10').selectOption('not given');
   await page.getByLabel('Hand').selectOption('not given');
   await coach.button('Save').tap();
+  await coach.kept({ kind: 'player-changed' });
   await page.reload();
   await expect(coach.button('Pip')).toHaveText('Pip');
 });

@@ -61,6 +61,7 @@ test('a child who was typed on two phones is asked about, is one after a yes, an
   await expect(page.getByText(/one child\?/)).toHaveCount(0);
   await coach.visit('squad');
   await expect(page.locator('.squad-row b')).toHaveText(['Ana', 'Bo']);
+  await coach.kept({ kind: 'players-merged' });
   await page.reload();
   await expect(page.locator('.squad-row b')).toHaveText(['Ana', 'Bo']);
   await coach.visit('handover');
@@ -100,6 +101,7 @@ test('two counts of one pair stand side by side in settle, and the one that the 
   await expect(page.getByText('phone Q7k: 3 sets')).toBeVisible();
   await coach.button('This one holds: this phone: 1 set').tap();
   await expect(sets).toHaveText('1');
+  await coach.kept({ kind: 'count-chosen' });
   await page.reload();
   await expect(sets).toHaveText('1');
   await expect(coach.button('This one holds: this phone: 1 set')).toHaveAttribute(

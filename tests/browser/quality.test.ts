@@ -113,6 +113,7 @@ test('effort and minutes are entered for all in one go, put right one by one, an
   page,
 }) => {
   await page.clock.install({ time: NOON });
+  const coach = new Coach(page);
   await openLookedAt(page, 'effort');
   await page.getByLabel('Minutes for everyone').fill('80');
   await page.getByLabel('Minutes for everyone').blur();
@@ -121,10 +122,10 @@ test('effort and minutes are entered for all in one go, put right one by one, an
   await page.getByLabel('Minutes of Taro').fill('60');
   await page.getByLabel('Minutes of Taro').blur();
   await expect(page.getByLabel('Minutes of Pip')).toHaveValue('80');
+  await coach.kept({ kind: 'effort-told', minutes: 60 });
   await page.reload();
   await expect(page.getByLabel('Effort of Taro')).toHaveValue('7');
   await expect(page.getByLabel('Minutes of Taro')).toHaveValue('60');
-  const coach = new Coach(page);
   await coach.visit('quality/player-5');
   // The week of today: effort 7 for 60 minutes, and nothing before it in that week.
   await expect(page.getByText(/^load 420; no monotony/)).toBeVisible();
@@ -145,6 +146,7 @@ test('a player who is handed the phone says how hard it was by one touch', async
     'aria-pressed',
     'true',
   );
+  await coach.kept({ kind: 'effort-told', player: 'player-4', effort: 6 });
   await page.reload();
   await expect(ask.getByRole('button', { name: '6', exact: true })).toHaveAttribute(
     'aria-pressed',
