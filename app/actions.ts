@@ -122,15 +122,15 @@ export function correctPresence(practice: Practice, player: string, present: boo
   append({ kind: 'presence-corrected', practice: practice.id, player, present });
 }
 
-/** One touch of a tile: one set for that pair, or for that player of it. */
-export function count(round: OpenRound, pair: string, player?: string): void {
+/** One touch of a tile at that time: one set for that pair, or for that player of it. */
+export function count(round: OpenRound, pair: string, player?: string, at = now()): void {
   if (!round.clock) return;
   append({
     kind: 'mark',
     ...of(round),
     pair,
     ...(player !== undefined && { player }),
-    second: liveSeconds(round.clock, now()),
+    second: liveSeconds(round.clock, at),
   });
 }
 

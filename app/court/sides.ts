@@ -3,6 +3,7 @@ import type { OpenRound } from '../../core/ledger/practice.ts';
 import { endSecond } from '../../core/round/clock.ts';
 import type { Mark, Tally } from '../../core/round/tally.ts';
 import { count, takeBack } from '../actions.ts';
+import { now } from '../device/clock.ts';
 import { sound } from '../device/sound.ts';
 import { buzz } from '../device/vibrate.ts';
 
@@ -35,9 +36,9 @@ export const sidesOf = (round: OpenRound, { pair }: Tally): Side[] =>
 export const marksOn = (round: OpenRound, { letter, player }: Side): Mark[] =>
   (round.marks[letter] ?? []).filter((mark) => !mark.takenBack && mark.player === player);
 
-/** Counts a set, and tells hand and ear of it; the eye sees it on the tile. */
-export function countOn(round: OpenRound, { letter, player }: Side): void {
-  count(round, letter, player);
+/** Counts a set that was struck at that time, and tells hand and ear of it; the eye sees it on the tile. */
+export function countOn(round: OpenRound, { letter, player }: Side, at = now()): void {
+  count(round, letter, player, at);
   buzz('mark');
   sound('count');
 }

@@ -1,9 +1,10 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import { restingIn } from '../../core/figures/counted.ts';
 import { pairUsual } from '../../core/figures/usual.ts';
 import type { OpenRound } from '../../core/ledger/practice.ts';
-import { type Clock, endSecond } from '../../core/round/clock.ts';
+import { type Clock, endSecond, isOver } from '../../core/round/clock.ts';
 import type { Mark, Tally } from '../../core/round/tally.ts';
+import { now } from '../device/clock.ts';
 import { prefs } from '../device/prefs.ts';
 import { unsaved } from '../ledger.ts';
 import { Letter } from '../parts/letter.tsx';
@@ -24,6 +25,7 @@ import {
   takeBackOn,
 } from './sides.ts';
 import { keysUsed } from './use-keys.ts';
+import { useStrike } from './use-strike.ts';
 import './tiles.css';
 
 /**
@@ -98,16 +100,15 @@ function Tile({
   const sets = player === undefined ? tally.sets : (tally.byPlayer?.[player] ?? 0);
   const marks = marksOn(round, side);
   const usual = useUsual(round, clock, tally);
-  // What stood when the tile was drawn first was not struck just now.
-  const [before] = useState(marks.length);
+  const { shown, struck, strike } = useStrike(sets, !isOver(clock, now()));
   return (
-    <div class="tile">
+    <div class="tile" data-struck={struck || undefined}>
       <div class="tile-inside">
         <button
           type="button"
           class="tile-count"
           aria-keyshortcuts={byKey}
-          {...onTouch(() => countOn(round, side))}
+          {...onTouch(() => strike((at) => countOn(round, side, at)))}
         >
           <span class="tile-names">
             {player === undefined || player === players[0] ? <Letter letter={letter} /> : null}
@@ -117,7 +118,7 @@ function Tile({
           </span>
           <span class="tile-room">
             <span class="tile-sets number" data-long={sets > 99 || undefined}>
-              {sets}
+              {shown}
               <span class="unseen"> {t.sets(sets)} </span>
             </span>
           </span>
@@ -133,7 +134,6 @@ function Tile({
             )}
             {player === undefined && <Resting players={players} sets={sets} />}
           </span>
-          {marks.length !== before && <span key={marks.length} class="tile-struck" />}
         </button>
         <button
           type="button"

@@ -42,7 +42,8 @@ export function useClock(
     let clear: ReturnType<typeof setTimeout> | undefined;
     const look = () => {
       const left = secondsLeft(clock, now());
-      if (digits.current) digits.current.textContent = words.value.clock(left);
+      const text = words.value.clock(left);
+      if (digits.current && digits.current.textContent !== text) digits.current.textContent = text;
       const passed = clock.stopped === undefined ? signPassed(before, left, turn) : undefined;
       before = left;
       if (passed) {

@@ -1,0 +1,50 @@
+import { type ReadonlySignal, useSignal } from '@preact/signals';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { now } from '../device/clock.ts';
+import { afterFrame } from '../parts/after-frame.ts';
+
+/** How long a tile shows that it was struck. */
+const STRUCK_MS = 120;
+
+/**
+ * What makes a tile answer at once. A touch writes the new number into its one text node and nothing
+ * else; the ledger, the disk, sound and everything that is drawn of it come once that frame is seen.
+ *
+ * @param sets what the ledger holds
+ * @param counts whether a stroke is a set without anybody's decision; after the horn it is not
+ */
+export function useStrike(
+  sets: number,
+  counts: boolean,
+): {
+  /** The number, a stroke ahead of the ledger for as long as a frame. */
+  shown: ReadonlySignal<number>;
+  struck: boolean;
+  /** @param count what counts a stroke of that time */
+  strike: (count: (at: number) => void) => void;
+} {
+  const shown = useSignal(sets);
+  const ahead = useRef(0);
+  const [struck, setStruck] = useState(0);
+  useLayoutEffect(() => {
+    shown.value = sets + ahead.current;
+  });
+  useEffect(() => {
+    if (struck === 0) return;
+    const clear = setTimeout(() => setStruck(0), STRUCK_MS);
+    return () => clearTimeout(clear);
+  }, [struck]);
+  const strike = (count: (at: number) => void) => {
+    const at = now();
+    if (counts) {
+      ahead.current += 1;
+      shown.value += 1;
+    }
+    afterFrame(() => {
+      if (counts) ahead.current -= 1;
+      setStruck((before) => before + 1);
+      count(at);
+    });
+  };
+  return { shown, struck: struck > 0, strike };
+}
