@@ -14,7 +14,7 @@ import { freeLetter, MOST_PLAYERS } from '../core/round/pairs.ts';
 import type { CountingWay } from '../core/round/tally.ts';
 import { checkClock, now, today } from './device/clock.ts';
 import { takeLead } from './device/windows.ts';
-import { append } from './ledger.ts';
+import { append, appendUnseen } from './ledger.ts';
 import { openPractice, practice } from './practices.ts';
 
 /** What a person can do in a practice, each as the entries that say so. */
@@ -122,17 +122,23 @@ export function correctPresence(practice: Practice, player: string, present: boo
   append({ kind: 'presence-corrected', practice: practice.id, player, present });
 }
 
-/** One touch of a tile at that time: one set for that pair, or for that player of it. */
-export function count(round: OpenRound, pair: string, player?: string, at = now()): void {
-  if (!round.clock) return;
-  append({
+/**
+ * One touch of a tile: one set for that pair, or for that player of it. It is on its way to the disk;
+ * what is given back shows it.
+ */
+export function strike(round: OpenRound, pair: string, player?: string): () => void {
+  if (!round.clock) return () => {};
+  return appendUnseen({
     kind: 'mark',
     ...of(round),
     pair,
     ...(player !== undefined && { player }),
-    second: liveSeconds(round.clock, at),
+    second: liveSeconds(round.clock, now()),
   });
 }
+
+/** Counts a set, and shows it at once. */
+export const count = (...struck: Parameters<typeof strike>): void => strike(...struck)();
 
 export function takeBack(round: OpenRound, mark: string): void {
   append({ kind: 'mark-taken-back', ...of(round), mark });

@@ -96,19 +96,37 @@ export async function openLedger(database: string): Promise<void> {
  * `unsaved` and `trouble` for what became of it.
  */
 export function append(...sayings: Saying[]): Entry[] {
+  const entries = make(sayings);
+  send(entries);
+  showSent(entries);
+  return entries;
+}
+
+/**
+ * Appends as `append` does, but what shows it is given back, to be called soon: so a touch is on its
+ * way to the disk before its own frame, and what the screens draw of it comes behind that.
+ */
+export function appendUnseen(...sayings: Saying[]): () => void {
+  const entries = make(sayings);
+  send(entries);
+  return () => showSent(entries);
+}
+
+function make(sayings: readonly Saying[]): Entry[] {
   checkClock();
   const at = now();
   hasWritten = true;
-  const entries = sayings.map((saying) => {
+  return sayings.map((saying) => {
     last = nextStamp(last, at, writerOf(phone, page));
     return makeEntry(saying, last, at);
   });
+}
+
+const showSent = (entries: readonly Entry[]): void =>
   batch(() => {
     show(entries);
-    keep(entries);
+    noteUnsaved();
   });
-  return entries;
-}
 
 /** Takes entries into what is shown. */
 export function show(entries: readonly AnyEntry[]): void {
@@ -143,11 +161,19 @@ let wantsReading = true;
 let saving: Promise<void> | undefined;
 let retry: ReturnType<typeof setTimeout> | undefined;
 
-/** Puts entries into the queue of those to be saved. */
+/** Puts entries into the queue of those to be saved, and says so. */
 function keep(entries: readonly AnyEntry[]): void {
-  unsaved.value = new Set([...unsaved.value, ...entries.map(({ id }) => id)]);
+  send(entries);
+  noteUnsaved();
+}
+
+function send(entries: readonly AnyEntry[]): void {
   queue.push(...entries);
   void save();
+}
+
+function noteUnsaved(): void {
+  unsaved.value = new Set(queue.map(({ id }) => id));
 }
 
 /** Reads the disk again: a window that was out of sight may have missed what others wrote. */
@@ -186,9 +212,7 @@ async function writeQueue(): Promise<void> {
   await store.save(entries);
   queue.splice(0, entries.length);
   batch(() => {
-    const left = new Set(unsaved.value);
-    for (const { id } of entries) left.delete(id);
-    unsaved.value = left;
+    noteUnsaved();
     trouble.value = undefined;
   });
   tellWindows({ entries });

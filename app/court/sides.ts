@@ -2,8 +2,7 @@ import { countsByPlayer } from '../../core/drill/counting-rules.ts';
 import type { OpenRound } from '../../core/ledger/practice.ts';
 import { endSecond } from '../../core/round/clock.ts';
 import type { Mark, Tally } from '../../core/round/tally.ts';
-import { count, takeBack } from '../actions.ts';
-import { now } from '../device/clock.ts';
+import { strike, takeBack } from '../actions.ts';
 import { sound } from '../device/sound.ts';
 import { buzz } from '../device/vibrate.ts';
 
@@ -36,12 +35,18 @@ export const sidesOf = (round: OpenRound, { pair }: Tally): Side[] =>
 export const marksOn = (round: OpenRound, { letter, player }: Side): Mark[] =>
   (round.marks[letter] ?? []).filter((mark) => !mark.takenBack && mark.player === player);
 
-/** Counts a set that was struck at that time, and tells hand and ear of it; the eye sees it on the tile. */
-export function countOn(round: OpenRound, { letter, player }: Side, at = now()): void {
-  count(round, letter, player, at);
-  buzz('mark');
-  sound('count');
+/** A set is struck: it is on its way to the disk, and what is given back shows it and tells hand and ear. */
+export function strikeOn(round: OpenRound, { letter, player }: Side): () => void {
+  const show = strike(round, letter, player);
+  return () => {
+    show();
+    buzz('mark');
+    sound('count');
+  };
 }
+
+/** Counts a set, and tells hand and ear of it; the eye sees it on the tile. */
+export const countOn = (round: OpenRound, side: Side): void => strikeOn(round, side)();
 
 /** Takes back the last set of a tile, where there is one. */
 export function takeBackOn(round: OpenRound, side: Side): void {

@@ -16,12 +16,12 @@ import { history } from '../practices.ts';
 import { words } from '../words/words.ts';
 import { keyOf } from './keys.ts';
 import {
-  countOn,
   isSplit,
   marksOn,
   type Side,
   shownTallies,
   sidesOf,
+  strikeOn,
   takeBackOn,
 } from './sides.ts';
 import { keysUsed } from './use-keys.ts';
@@ -108,7 +108,7 @@ function Tile({
           type="button"
           class="tile-count"
           aria-keyshortcuts={byKey}
-          {...onTouch(() => strike((at) => countOn(round, side, at)))}
+          {...onTouch(() => strike(strikeOn(round, side)))}
         >
           <span class="tile-names">
             {player === undefined || player === players[0] ? <Letter letter={letter} /> : null}

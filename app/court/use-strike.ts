@@ -1,14 +1,13 @@
 import { type ReadonlySignal, useSignal } from '@preact/signals';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { now } from '../device/clock.ts';
 import { afterFrame } from '../parts/after-frame.ts';
 
 /** How long a tile shows that it was struck. */
 const STRUCK_MS = 120;
 
 /**
- * What makes a tile answer at once. A touch writes the new number into its one text node and nothing
- * else; the ledger, the disk, sound and everything that is drawn of it come once that frame is seen.
+ * What makes a tile answer at once. A touch is sent to the disk and writes the new number into one text
+ * node, nothing else: what is folded, drawn and sounded of it comes once that frame is seen.
  *
  * @param sets what the ledger holds
  * @param counts whether a stroke is a set without anybody's decision; after the horn it is not
@@ -20,8 +19,8 @@ export function useStrike(
   /** The number, a stroke ahead of the ledger for as long as a frame. */
   shown: ReadonlySignal<number>;
   struck: boolean;
-  /** @param count what counts a stroke of that time */
-  strike: (count: (at: number) => void) => void;
+  /** @param show what shows the stroke everywhere else */
+  strike: (show: () => void) => void;
 } {
   const shown = useSignal(sets);
   const ahead = useRef(0);
@@ -34,8 +33,7 @@ export function useStrike(
     const clear = setTimeout(() => setStruck(0), STRUCK_MS);
     return () => clearTimeout(clear);
   }, [struck]);
-  const strike = (count: (at: number) => void) => {
-    const at = now();
+  const strike = (show: () => void) => {
     if (counts) {
       ahead.current += 1;
       shown.value += 1;
@@ -43,7 +41,7 @@ export function useStrike(
     afterFrame(() => {
       if (counts) ahead.current -= 1;
       setStruck((before) => before + 1);
-      count(at);
+      show();
     });
   };
   return { shown, struck: struck > 0, strike };
