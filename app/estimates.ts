@@ -118,6 +118,10 @@ async function work(): Promise<void> {
   }
 }
 
+/** The idle moment that there is still some time of, and the milliseconds that the last estimate took. */
+let free: IdleDeadline | undefined;
+let took = 0;
+
 /** Works out what the newest practice lacks of which anything lacks; false where there is nothing to do now. */
 async function workOutNewest(): Promise<boolean> {
   const summary = summaries.value.findLast((each) => lacking(each).length > 0);
@@ -130,13 +134,15 @@ async function workOutNewest(): Promise<boolean> {
       made.set(from, known);
       continue;
     }
-    await idle();
+    if (!(free && free.timeRemaining() > took)) free = await idle();
     // The court comes first; the rest is for after the round, when the next entry asks again.
     if (isRunning(currentRound(openPractice.value))) {
       hold(made);
       return false;
     }
+    const start = performance.now();
     const estimate = estimateOf(round, tally, pace);
+    took = performance.now() - start;
     if (estimate) made.set(from, estimate);
   }
   if (history.value?.includes(summary)) {
@@ -175,10 +181,12 @@ function lacking(summary: Summary): Lack[] {
     });
 }
 
-/** Waits until the phone has nothing else to do. */
+/** Waits until the phone has nothing else to do; how long it has nothing, where it says so. */
 const idle = () =>
-  new Promise<unknown>((resolve) =>
-    'requestIdleCallback' in window ? requestIdleCallback(resolve) : setTimeout(resolve, IDLE_MS),
+  new Promise<IdleDeadline | undefined>((resolve) =>
+    'requestIdleCallback' in window
+      ? window.requestIdleCallback(resolve)
+      : setTimeout(resolve, IDLE_MS),
   );
 
 /** Where a browser does not say when it is idle, the screen gets this much time in between. */

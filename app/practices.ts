@@ -6,7 +6,7 @@ import { isPractised } from '../core/ledger/join.ts';
 import { foldPractice, type OpenRound, type Practice } from '../core/ledger/practice.ts';
 import { inOrderHeld, type Summary, summarise, withEstimatesOf } from '../core/ledger/summary.ts';
 import { hornAt, isOver } from '../core/round/clock.ts';
-import { dateOf, now, thisMinute, today } from './device/clock.ts';
+import { dateOf, now, today } from './device/clock.ts';
 import type { Damaged } from './device/records.ts';
 import { leads, tellWindows } from './device/windows.ts';
 import {
@@ -70,10 +70,9 @@ export const practice = computed<Practice | undefined>(() => latest.value?.pract
 export const lastSaid = (): number | undefined => latest.value?.last;
 
 /** The practice that is under way. */
-export const openPractice = computed<Practice | undefined>(() => {
-  void thisMinute.value;
-  return underWay(held.value, today(), now())?.practice;
-});
+export const openPractice = computed<Practice | undefined>(
+  () => underWay(held.value, today(), now())?.practice,
+);
 
 /** A practice whose entries are at hand. */
 export const practiceAt = (id: string): Practice | undefined =>
@@ -137,7 +136,6 @@ function summaryOf(practice: Practice): Summary {
 
 /** Practices that are to be packed: over, or more was said of one that is packed already. */
 const past = computed<readonly string[]>(() => {
-  void thisMinute.value;
   const folded = new Map(held.value.map((each) => [each.practice.id, each]));
   return [...practicesOf(practised.value)].filter((id) => {
     const each = folded.get(id);

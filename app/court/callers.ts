@@ -36,7 +36,3 @@ function byCourt(tallies: readonly Tally[]): Tally[] {
     .sort((a, b) => a.court - b.court || a.lane - b.lane)
     .map(({ tally }) => tally);
 }
-
-/** Whether somebody who counts for themselves was not heard yet. */
-export const awaitsCalls = (round: OpenRound): boolean =>
-  callersOf(round).some(({ sets }) => sets === undefined);

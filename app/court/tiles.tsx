@@ -1,3 +1,4 @@
+import { computed } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import { restingIn } from '../../core/figures/counted.ts';
 import { pairUsual } from '../../core/figures/usual.ts';
@@ -142,7 +143,7 @@ function Tile({
           disabled={marks.length === 0}
           onClick={() => takeBackOn(round, side)}
         >
-          <Saved marks={marks} />
+          <Saved marks={marks} isShown={() => shown.value === sets} />
           <span>{t.takeBack}</span>
         </button>
       </div>
@@ -158,14 +159,17 @@ function Resting({ players, sets }: { players: readonly string[]; sets: number }
   return <span>{words.value.court.rests(shortName(playerName(resting), others))}</span>;
 }
 
-/** A ring while the last mark is being written, a full disc once it is on the disk. */
-function Saved({ marks }: { marks: readonly Mark[] }) {
+/**
+ * A ring while the last mark is being written, a full disc once it is on the disk. It turns with the
+ * number, in the frame of the touch: no disc is full beside a number that is not on the disk.
+ */
+function Saved({ marks, isShown }: { marks: readonly Mark[]; isShown: () => boolean }) {
   const t = words.value.court;
   if (marks.length === 0) return null;
-  const waits = marks.some((mark) => unsaved.value.has(mark.id));
+  const saved = computed(() => isShown() && !marks.some((mark) => unsaved.value.has(mark.id)));
   return (
-    <span class="tile-saved" data-saved={!waits}>
-      <span class="unseen">{waits ? t.saving : t.saved}</span>
+    <span class="tile-saved" data-saved={computed(() => String(saved.value))}>
+      <span class="unseen">{computed(() => (saved.value ? t.saved : t.saving))}</span>
     </span>
   );
 }

@@ -19,7 +19,7 @@ const MINUTE = 60_000;
  * The minutes since 1970 that have passed: whoever reads it is told as the next one begins, or as a
  * page that slept through many is looked at again. Every zone's day begins with a minute.
  */
-export const thisMinute = signal(Math.floor(now() / MINUTE));
+const thisMinute = signal(Math.floor(now() / MINUTE));
 
 /** The wall clock was found away from where the steady one had it. */
 export interface Jump {
@@ -69,5 +69,5 @@ export function dateOf(time: number): string {
   return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
 }
 
-/** Today's date here, YYYY-MM-DD. */
+/** Today's date here, YYYY-MM-DD; whoever reads it is told as each minute begins. */
 export const today = (): string => dateOf(thisMinute.value * MINUTE);

@@ -162,7 +162,7 @@ export async function lookAt(
 }
 
 /** Whether a record is the summary that its key says. */
-export const liesRight = ({ key: at, record }: Row): boolean =>
+const liesRight = ({ key: at, record }: Row): boolean =>
   isSummary(record) && key.summary(record.date, record.practice) === at;
 
 /** Whether a record of the history that was damaged is damaged still. */

@@ -16,7 +16,7 @@ export interface Limits {
 }
 
 /** Ten seasons are some 130 MB of text and 12 MB packed; a slow phone reads them in a minute. */
-export const LIMITS: Limits = { file: 100_000_000, text: 300_000_000, time: 180_000 };
+const LIMITS: Limits = { file: 100_000_000, text: 300_000_000, time: 180_000 };
 
 /**
  * Why a file was refused: a fault of its entries, or of the file as a whole. `large`: it is longer

@@ -119,49 +119,6 @@ export function lines(size: CourtSize): Line[] {
 export type Side = 'near' | 'far';
 
 /**
- * Where lines meet on one side: the middle of the net, the service line's middle (the T) and ends,
- * the baseline's middle and its corners with the singles sidelines. Left and right are those of a
- * player on that side who faces the net.
- */
-export type Spot =
-  | 'net'
-  | 'service-t'
-  | 'service-left'
-  | 'service-right'
-  | 'baseline-centre'
-  | 'baseline-left'
-  | 'baseline-right';
-
-/**
- * A named spot, moved by metres to the right and away from the net (negative: to the left, towards
- * the net) as the player on that side sees it. The same call with the other side gives the place
- * that mirrors it for the partner.
- */
-export function place(
-  size: CourtSize,
-  side: Side,
-  spot: Spot,
-  offset: { right?: number; back?: number } = {},
-): Place {
-  const court = courtSizes[size];
-  const [depth, hand] = spots[spot];
-  const right = hand * (court.singlesWidth / 2) + (offset.right ?? 0);
-  const back = depthOf(court, depth) + (offset.back ?? 0);
-  const point = side === 'near' ? { x: right, y: -back } : { x: -right, y: back };
-  return checked(point);
-}
-
-const spots: Readonly<Record<Spot, readonly [depth: Depth, hand: -1 | 0 | 1]>> = {
-  net: ['net', 0],
-  'service-t': ['service-line', 0],
-  'service-left': ['service-line', -1],
-  'service-right': ['service-line', 1],
-  'baseline-centre': ['baseline', 0],
-  'baseline-left': ['baseline', -1],
-  'baseline-right': ['baseline', 1],
-};
-
-/**
  * Whether a place is inside the outermost lines (a line is inside, as for a ball), or not more than
  * `runoff` metres outside them.
  *

@@ -16,7 +16,6 @@ export const focusNames = [
   'speed',
   'spin',
 ] as const;
-export type FocusName = (typeof focusNames)[number];
 
 const words = (least: number, longest: number) =>
   z.string().check(z.trim(), z.minLength(least), z.maxLength(longest));

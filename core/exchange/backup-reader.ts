@@ -5,7 +5,7 @@ import { isPractised, join } from '../ledger/join.ts';
 import { BACKUP_VERSION } from './backup.ts';
 
 /** Ten seasons of four practices a week are some 700,000. */
-export const MOST_ENTRIES = 1_000_000;
+const MOST_ENTRIES = 1_000_000;
 /** Characters; the longest entry of this version, a drill with all its words, has some 3,000. */
 export const LONGEST_LINE = 20_000;
 /** Lists and fields within each other; the deepest entry of this version has five. */

@@ -1,7 +1,7 @@
 import { daysBetween } from '../calendar.ts';
 
 /** Practices that are older than so many days and in no copy are too many to lose. */
-export const DAYS_WITHOUT_COPY = 7;
+const DAYS_WITHOUT_COPY = 7;
 
 /**
  * Whether more than a week of practice is in no copy: a practice of more than seven days ago that

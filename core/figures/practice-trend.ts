@@ -25,7 +25,7 @@ export interface PracticeTrend {
  * A change of five hundredths in four weeks is one that a coach would want to know of: our own
  * choice, no source.
  */
-export const CHANGE_THAT_MATTERS = { matters: 0.05, span: 28 } as const;
+const CHANGE_THAT_MATTERS = { matters: 0.05, span: 28 } as const;
 
 /**
  * The trend of a consistency over practices, one point a practice, from stints in the order of their
@@ -54,5 +54,5 @@ function dayOf(date: string): number {
 }
 
 /** The stints of each practice, in the order in which the practices first appear. */
-export const byPractice = (stints: readonly Stint[]): Stint[][] =>
+const byPractice = (stints: readonly Stint[]): Stint[][] =>
   grouped(stints, ({ practice }) => practice);

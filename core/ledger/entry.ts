@@ -35,7 +35,7 @@ const Second = z.number().check(z.minimum(0), z.maximum(86_400));
 /** Seconds of one gap on the court; nobody waits longer for a ball. */
 const Gap = z.number().check(z.positive(), z.maximum(120));
 /** No pair completes more sets in a round. */
-export const MOST_CALLED = 1000;
+const MOST_CALLED = 1000;
 /** The top of the scale of effort (category ratio 10). */
 export const HARDEST = 10;
 /** Nobody practises for longer in a day. */

@@ -29,16 +29,6 @@ export function meetingsOf(summaries: readonly Summary[], today: string): Meetin
   return meetings;
 }
 
-/** The same with rounds of today that the ledger does not hold yet, each as its pairs. */
-export function withRounds(meetings: Meetings, rounds: readonly (readonly Pair[])[]): Meetings {
-  const more = new Faded();
-  for (const pairs of rounds) more.add(pairs, 1);
-  return {
-    together: (a, b) => meetings.together(a, b) + more.together(a, b),
-    inTrio: (player) => meetings.inTrio(player) + more.inTrio(player),
-  };
-}
-
 class Faded implements Meetings {
   private readonly pairs = new Map<string, number>();
   private readonly trios = new Map<string, number>();

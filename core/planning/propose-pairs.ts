@@ -2,7 +2,6 @@ import type { Wish } from '../ledger/wishes.ts';
 import type { Pair } from '../round/pair.ts';
 import { FEWEST_PLAYERS, joined, lettered, MOST_PLAYERS, staying } from '../round/pairs.ts';
 import { cheapestGroups } from './cheapest-groups.ts';
-import { withRounds } from './meetings.ts';
 import { type PairCosts, type Pairing, pairCosts } from './pair-cost.ts';
 
 export interface PairProposal {
@@ -28,17 +27,6 @@ export function proposePairs(pairing: Pairing): PairProposal | undefined {
   const pairs = lettered(groups.map((group) => group.map((at) => here[at]!)));
   return { pairs, broken: brokenBy(pairs, wishes) };
 }
-
-/**
- * New partners for the coming round of a practice, proposed in the same way.
- *
- * @param rounds the pairs of today's rounds that `pairing.meetings` does not hold yet
- */
-export const proposeNextPairs = (
-  pairing: Pairing,
-  rounds: readonly (readonly Pair[])[],
-): PairProposal | undefined =>
-  proposePairs({ ...pairing, meetings: withRounds(pairing.meetings, rounds) });
 
 /**
  * The pairs after some came and some left: all who still have their partner keep him, and the

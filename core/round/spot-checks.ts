@@ -12,7 +12,7 @@ export interface SpotCheck {
 export const MOST_CHECKS: Readonly<Record<CountingWay, number>> = { tapped: 6, called: 12 };
 
 /** Seconds about the start, half of the clock and the horn in which nobody is asked for a look. */
-export const QUIET_SECONDS = 5;
+const QUIET_SECONDS = 5;
 /** From one look to the next at the least: time to find the player, look, and touch. */
 const LEAST_SECONDS = 5;
 /** So long it can be answered at the most: a look is of one moment, not of what came after. */

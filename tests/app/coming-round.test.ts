@@ -155,4 +155,25 @@ describe('the pairs of the coming round', () => {
     const next = coming(coach)?.courts?.playing.flatMap(({ pair }) => pair.players);
     expect(next?.toSorted()).toEqual(waiting?.flatMap(({ players }) => players).toSorted());
   });
+
+  test('put those together who have played as often where not everyone has a court, so that rounds stay even', async () => {
+    const coach = await phone('2026-03-17 18:00');
+    const names = ['Ada', 'Bo', 'Cy', 'Di', 'Eli', 'Flo'];
+    await coach.squad(...names);
+    await coach.come(...names);
+    await coach.phone.do(() =>
+      coach.app.ledger.append({ kind: 'squad-set', courts: 2, size: 'full', units: 'metres' }),
+    );
+    const steps = [{ drill: 'long-rally', rounds: 6, partners: 'turn' as const }];
+    await coach.phone.do(() => coach.app.actions.plan({ seconds: 120, changeover: 0, steps }));
+    const played = new Map(names.map((name) => [coach.player(name), 0]));
+    for (let round = 0; round < 6; round++) {
+      await coach.play();
+      for (const { pair } of coach.round.tallies) {
+        for (const player of pair.players) played.set(player, played.get(player)! + 1);
+      }
+      const rounds = [...played.values()];
+      expect(Math.max(...rounds) - Math.min(...rounds)).toBeLessThanOrEqual(1);
+    }
+  });
 });

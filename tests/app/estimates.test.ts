@@ -121,7 +121,9 @@ describe('what all touches of a round come to', () => {
     await coach.play({ A: 3, B: 2 });
     await coach.phone.worked(coach.page);
     const usual = estimates(coach)[0]?.[0]?.[0];
-    await coach.phone.do(() => coach.app.tempo.keepCheck('tempo-checked', 'mini-rally', 1.1));
+    coach.app.tempo.keepCheck('tempo-checked', 'mini-rally', 1.1);
+    // What was made at another tempo is not shown as if it were made at this one.
+    expect(estimates(coach)[0]?.[0]?.[0]).toBeUndefined();
     await coach.phone.worked(coach.page);
     const checked = estimates(coach)[0]?.[0]?.[0];
     expect(checked?.pace).toEqual({ tempo: 1.1 });
@@ -192,5 +194,23 @@ describe('what all touches of a round come to', () => {
     const [a, b] = estimates(coach)[0]?.[0] ?? [];
     expect(a?.shots).toBeGreaterThan(19);
     expect(b).toBeUndefined();
+  });
+
+  test.each([
+    ['at once, as far as the phone says that it has time', 50, 1],
+    ['one by one, where the phone has no more time than for one', 0, 2],
+  ])('is worked out of several pairs %s', async (_, timeRemaining, moments) => {
+    const coach = await begun();
+    let asked = 0;
+    Object.assign(coach.page.window, {
+      requestIdleCallback: (deed: (free: { timeRemaining(): number }) => void) => {
+        asked += 1;
+        setTimeout(() => deed({ timeRemaining: () => timeRemaining }), 10);
+      },
+    });
+    await coach.play({ A: 2, B: 1 });
+    await coach.phone.pass(1_000, 20);
+    expect(estimates(coach)[0]?.[0]).not.toContain(undefined);
+    expect(asked).toBe(moments);
   });
 });

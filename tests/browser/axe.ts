@@ -1,13 +1,14 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import type { Page } from 'playwright/test';
+import { expect, type Page } from './test.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 
 /** What axe finds on the page as it stands, one line a finding. */
 export async function findings(page: Page): Promise<string[]> {
-  await page.evaluate(axe);
+  // It stays on the page until that is loaded anew.
+  if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axe);
   return page.evaluate(async (tags) => {
     interface Finding {
       id: string;
@@ -24,4 +25,10 @@ export async function findings(page: Page): Promise<string[]> {
       found.nodes.map((node) => `${found.id} ${node.target.join(' ')}: ${node.failureSummary}`),
     );
   }, TAGS);
+}
+
+/** Expects that axe finds nothing, at the end of the page: there no control lies under the bar that stays in sight. */
+export async function expectNothing(page: Page, where: string): Promise<void> {
+  await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight));
+  expect.soft(await findings(page), where).toEqual([]);
 }

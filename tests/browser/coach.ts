@@ -100,13 +100,20 @@ export class Coach {
     }).toPass();
   }
 
-  /** Every mark that was tapped shows as saved. */
+  /** Every mark that was tapped shows as saved. The first of a tile has no disc until its frame is seen. */
   async saved(): Promise<void> {
-    await this.page.waitForFunction(
-      () =>
-        document.querySelectorAll('.tile-saved[data-saved="false"]').length === 0 &&
-        document.querySelectorAll('.tile-saved[data-saved="true"]').length > 0,
-    );
+    await this.page.waitForFunction(() => {
+      const discs = [...document.querySelectorAll('.tile-saved')];
+      const isSaved = (disc: Element | null) => disc?.getAttribute('data-saved') === 'true';
+      const tiles = [...document.querySelectorAll('.tile')].filter(
+        (tile) => Number.parseInt(tile.querySelector('.tile-sets')?.textContent ?? '', 10) > 0,
+      );
+      return (
+        discs.length > 0 &&
+        discs.every(isSaved) &&
+        tiles.every((tile) => isSaved(tile.querySelector('.tile-saved')))
+      );
+    });
   }
 
   /** Such entries lie on the disk: before that a reload may lose what no screen called saved. */

@@ -129,7 +129,6 @@ test.beforeEach(async ({ page }) => {
 });
 
 for (const { width, height, text } of [
-  { width: 390, height: 844, text: '100%' },
   { width: 320, height: 568, text: '100%' },
   { width: 390, height: 844, text: '200%' },
 ]) {

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import papaparse from 'papaparse';
 import { Coach } from './coach.ts';
+import { DEMO_SEASON } from './demo-season.ts';
 import { expect, type Locator, type Page, test } from './test.ts';
 
 /*
@@ -43,16 +44,6 @@ const kindOf = (row: Row) => `${FAMILIES[row.family ?? '']}${isOnTarget(row) ? '
 /** Numbers as people read them, with their thousands apart. */
 const shown = (text: string | undefined) => Number(text?.replaceAll(',', ''));
 const NUMBER = String.raw`([\d,.]+)`;
-
-async function loadDemo(page: Page): Promise<void> {
-  const coach = new Coach(page);
-  await coach.visit('settings');
-  await coach.loadDemo();
-  await coach.visit('numbers');
-  // All touches of a season are worked out while the phone is idle.
-  await expect(page.getByRole('heading', { name: 'Level, with an average partner' })).toBeVisible();
-  await expect(page.getByText('still being worked out')).toHaveCount(0, { timeout: 400_000 });
-}
 
 /** The table of the week that is shown, read by another library. */
 async function tableOfWeek(page: Page): Promise<Row[]> {
@@ -257,6 +248,8 @@ async function expectSound(page: Page): Promise<void> {
   await expect(page.getByRole('main')).not.toContainText(/NaN|undefined|Infinity|∞|\[object/);
 }
 
+test.use({ storageState: DEMO_SEASON });
+
 test('no sum, mean or percent of the invented season differs from a recount of its table', async ({
   page,
 }) => {
@@ -264,9 +257,10 @@ test('no sum, mean or percent of the invented season differs from a recount of i
   await page.addInitScript(() => {
     Object.defineProperty(Navigator.prototype, 'canShare', { value: undefined });
   });
-  await loadDemo(page);
-  await expectSound(page);
   const coach = new Coach(page);
+  await coach.visit('numbers');
+  await expect(page.getByRole('heading', { name: 'Level, with an average partner' })).toBeVisible();
+  await expectSound(page);
 
   // Back from the week of the last practice to the first.
   const rows: Row[] = [];

@@ -1,4 +1,5 @@
 import { Coach } from './coach.ts';
+import { DEMO_SEASON } from './demo-season.ts';
 import { expect, type Locator, type Page, test } from './test.ts';
 
 /*
@@ -6,7 +7,7 @@ import { expect, type Locator, type Page, test } from './test.ts';
  * screen, with at most one touch and no scroll; for the demo season on a phone of 390 × 844.
  */
 
-test.use({ viewport: { width: 390, height: 844 } });
+test.use({ viewport: { width: 390, height: 844 }, storageState: DEMO_SEASON });
 
 /** A coach whose touches and scrolls are counted. */
 class Evening extends Coach {
@@ -27,14 +28,12 @@ class Evening extends Coach {
   }
 }
 
-/** The demo, with every estimate that is still to come. */
-async function openDemo(page: Page): Promise<Evening> {
+/** The evening page of the demo. */
+async function openEvening(page: Page): Promise<Evening> {
   const coach = new Evening(page);
-  await coach.visit('settings');
-  await coach.loadDemo();
   await coach.visit('review');
   await expect(page.locator('.finding').first()).toBeVisible();
-  await expect(page.getByText('still being worked out')).toHaveCount(0, { timeout: 400_000 });
+  await expect(page.getByText('still being worked out')).toHaveCount(0);
   return coach;
 }
 
@@ -43,8 +42,7 @@ const finding = (page: Page, words: RegExp) => page.locator('.finding').filter({
 test('the five questions are answered without a scroll and with at most one touch', async ({
   page,
 }) => {
-  test.setTimeout(600_000);
-  const coach = await openDemo(page);
+  const coach = await openEvening(page);
 
   const answers: [question: string, words: RegExp][] = [
     ['what did we leave out?', /have gone without for more than 8 days/],
@@ -83,8 +81,7 @@ test('the five questions are answered without a scroll and with at most one touc
 test('every finding leads to what it rests on, and is done by one touch that can be taken back', async ({
   page,
 }) => {
-  test.setTimeout(600_000);
-  const coach = await openDemo(page);
+  const coach = await openEvening(page);
 
   for (const [words, heading] of [
     [/have gone without/, 'Left out by whom'],
@@ -129,8 +126,6 @@ test('every finding leads to what it rests on, and is done by one touch that can
 
 test('a week of the demo is on one screen, with who was away by name', async ({ page }) => {
   const coach = new Evening(page);
-  await coach.visit('settings');
-  await coach.loadDemo();
   await coach.visit('week');
   // The season ended yesterday, in the midst of its last week.
   await page.getByRole('link', { name: 'The week before' }).tap();

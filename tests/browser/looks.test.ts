@@ -48,10 +48,24 @@ async function holdClock(page: Page): Promise<void> {
   await page.clock.pauseAt((await page.evaluate(() => Date.now())) + 2_000);
 }
 
-async function secondsLeft(page: Page): Promise<number> {
-  const [minutes, seconds] = (await page.getByRole('timer').textContent())!.split(':').map(Number);
-  return 60 * minutes! + seconds!;
-}
+/** All that a test looks at in one moment of a round: whoever is asked for, the tiles, the clock. */
+const seen = (page: Page) =>
+  page.evaluate(() => {
+    const look = document.querySelector<HTMLElement>('.look');
+    const [minutes = 0, seconds = 0] =
+      document.querySelector('[role=timer]')?.textContent?.split(':').map(Number) ?? [];
+    return {
+      left: 60 * minutes + seconds,
+      name: look?.matches('[data-asked]')
+        ? (look.querySelector('p')?.textContent ?? undefined)
+        : undefined,
+      height: look?.clientHeight,
+      boxes: [...document.querySelectorAll('.tile')].map((tile) => {
+        const { x, y, width, height } = tile.getBoundingClientRect();
+        return { x, y, width, height };
+      }),
+    };
+  });
 
 const asked = (page: Page) => page.locator('.look[data-asked]');
 
@@ -63,19 +77,14 @@ for (const size of SIZES) {
     await page.clock.install({ time: NOON });
     await openPlanted(page, { pairs: SIX, focus: 'recovery', checks: 6 });
     await holdClock(page);
-    const tiles = page.locator('.tile');
-    const before = await boxes(page);
-    expect(before).toHaveLength(6);
-    const height = await page.locator('.look').evaluate((look) => look.clientHeight);
+    const before = await seen(page);
+    expect(before.boxes).toHaveLength(6);
     const names = new Set<string>();
     let taps = 0;
-    for (let second = 1; (await secondsLeft(page)) > 1; second++) {
+    for (let second = 1, left = 120; left > 1; second++) {
       await page.clock.runFor(1_000);
-      if (await asked(page).isVisible()) {
-        names.add((await page.locator('.look p').textContent()) ?? '');
-      }
       // In every corner of a tile but the one that takes back, as a thumb that does not look.
-      const box = (await tiles.nth(second % 6).boundingBox())!;
+      const box = before.boxes[second % 6]!;
       const corner = [
         { x: box.width - 6, y: 6 },
         { x: 6, y: 6 },
@@ -84,8 +93,11 @@ for (const size of SIZES) {
       ][second % 4]!;
       await page.touchscreen.tap(box.x + corner.x, box.y + corner.y);
       taps += 1;
-      expect(await boxes(page)).toEqual(before);
-      expect(await page.locator('.look').evaluate((look) => look.clientHeight)).toBe(height);
+      const { name, ...rest } = await seen(page);
+      if (name !== undefined) names.add(name);
+      expect(rest.boxes).toEqual(before.boxes);
+      expect(rest.height).toBe(before.height);
+      left = rest.left;
     }
     expect(names.size).toBe(6);
     await new Coach(page).saved();
@@ -141,15 +153,14 @@ test('a called round asks up to twelve times and shows its focus all along', asy
   await holdClock(page);
   const names = new Set<string>();
   let prompts = 0;
-  let last = '';
-  while ((await secondsLeft(page)) > 1) {
+  let last: string | undefined;
+  for (let left = 120; left > 1; ) {
     await page.clock.runFor(1_000);
-    const text = (await asked(page).isVisible())
-      ? ((await look.locator('p').textContent()) ?? '')
-      : '';
-    if (text !== '' && text !== last) prompts += 1;
-    if (text !== '') names.add(text);
-    last = text;
+    const { name, ...rest } = await seen(page);
+    if (name !== undefined && name !== last) prompts += 1;
+    if (name !== undefined) names.add(name);
+    last = name;
+    left = rest.left;
   }
   expect(prompts).toBe(12);
   expect(names.size).toBe(12);

@@ -7,6 +7,8 @@ import { ZONE } from './wall-clock.ts';
 process.env.TZ = ZONE;
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
+const SEASON = ['everybody-season.test.ts', 'five-questions.test.ts'];
+
 const port = Number(process.env.PORT ?? 4187);
 
 /** A phone of ordinary size, with touch. */
@@ -17,10 +19,12 @@ export default defineConfig({
   outputDir: `${root}/.cache/browser-tests`,
   timeout: 300_000,
   expect: { timeout: 20_000 },
-  // The longest begins first: the others end while it runs.
   projects: [
-    { name: 'season', testMatch: 'figures.test.ts' },
-    { name: 'app', testIgnore: 'figures.test.ts' },
+    { name: 'demo', testMatch: 'demo-season.setup.ts' },
+    // What looks at the invented season finds it worked out; the longest begins first.
+    { name: 'figures', testMatch: 'figures.test.ts', dependencies: ['demo'] },
+    { name: 'season', testMatch: SEASON, dependencies: ['demo'] },
+    { name: 'app', testIgnore: ['figures.test.ts', ...SEASON] },
   ],
   fullyParallel: true,
   workers: 3,

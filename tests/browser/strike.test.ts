@@ -46,6 +46,21 @@ test('the number stands on the tile before any frame has come', async ({ page })
   expect(marksIn(await recordsOn(page))).toHaveLength(3);
 });
 
+test('no disc is full beside a number that is not on the disk, not even before the frame', async ({
+  page,
+}) => {
+  const coach = await onTheCourt(page);
+  await touches(page, 1);
+  await page.clock.runFor(1_000);
+  await coach.saved();
+  expect(await touches(page, 1)).toEqual([2]);
+  const disc = page.locator('.tile').first().locator('.tile-saved');
+  expect(await disc.getAttribute('data-saved')).toBe('false');
+  await page.clock.runFor(1_000);
+  await expect(disc).toHaveAttribute('data-saved', 'true');
+  expect(marksIn(await recordsOn(page))).toHaveLength(2);
+});
+
 test('a mark bears the time of its touch, however late the frame behind it', async ({ page }) => {
   await onTheCourt(page);
   const touched = await page.evaluate(() => Date.now());

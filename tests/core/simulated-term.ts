@@ -7,7 +7,7 @@ import { assignCourts } from '../../core/planning/assign-courts.ts';
 import { dueRoles } from '../../core/planning/due-roles.ts';
 import { meetingsOf } from '../../core/planning/meetings.ts';
 import { proposeBlock } from '../../core/planning/propose-block.ts';
-import { proposeNextPairs } from '../../core/planning/propose-pairs.ts';
+import { proposePairs } from '../../core/planning/propose-pairs.ts';
 import { whatIsDue } from '../../core/planning/what-is-due.ts';
 import { type Plan, partnersChange, plannedMinutes } from '../../core/round/block.ts';
 import type { Pair } from '../../core/round/pair.ts';
@@ -15,7 +15,7 @@ import { pairUp } from '../../core/round/pairs.ts';
 import { type Random, randomFrom } from '../../demo-data/random.ts';
 import { turnsOf } from '../../demo-data/turns.ts';
 import { squadOf } from './invented.ts';
-import { practiceWith, roundWith } from './made.ts';
+import { practiceWith, roundWith, termsWith } from './made.ts';
 
 export const SECONDS = 120;
 export const CHANGEOVER = 45;
@@ -67,14 +67,25 @@ export const proposing: Coach = {
       ...{ drills: starterDrills, summaries, today: date },
     })!.plan,
   pair: ({ date, here, summaries }, played, rounds) =>
-    proposeNextPairs(
-      {
-        ...{ here, levels: new Map(), meetings: meetingsOf(summaries, date), wishes: [] },
-        ...(played && { played }),
-      },
-      rounds,
-    )!.pairs,
+    proposePairs({
+      ...{ here, levels: new Map(), wishes: [] },
+      meetings: meetingsOf([...summaries, metIn(date, rounds)], date),
+      ...(played && { played }),
+    })!.pairs,
 };
+
+/** Today's rounds so far, for who met whom in them: every round has its pairs and a set each. */
+const metIn = (date: string, rounds: Pair[][]): Summary =>
+  practiceWith(
+    date,
+    rounds.map((pairs, ordinal) =>
+      roundWith(
+        ordinal,
+        termsWith(),
+        pairs.map(({ players }) => [players, 1]),
+      ),
+    ),
+  );
 
 /**
  * One and the same block for each day of the week, as many coaches have it: eight rounds, every

@@ -118,11 +118,15 @@ export async function tapOnAndOn(page: Page, taps: Taps, most = Infinity): Promi
       tapped(): Promise<void>;
       sawSaved(tile: number, sets: number): Promise<void>;
     };
+    const seen: number[] = [];
     const look = () => {
       for (const [index, tile] of document.querySelectorAll('.tile').entries()) {
         if (!tile.querySelector('.tile-saved[data-saved="true"]')) continue;
-        const shown = tile.querySelector('.tile-sets')?.textContent ?? '';
-        void told.sawSaved(index, Number.parseInt(shown, 10));
+        const shown = Number.parseInt(tile.querySelector('.tile-sets')?.textContent ?? '', 10);
+        // To tell costs more than to tap: only what is new is told.
+        if (shown <= (seen[index] ?? -1)) continue;
+        seen[index] = shown;
+        void told.sawSaved(index, shown);
       }
     };
     new MutationObserver(look).observe(document.body, {

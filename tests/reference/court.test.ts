@@ -1,11 +1,23 @@
 import { describe, expect, test } from 'vitest';
-import { COURT, courtSizes, lines, place, toFeet } from '../../core/court/court.ts';
+import { COURT, courtSizes, type LineKind, lines, toFeet } from '../../core/court/court.ts';
 import { agree, check, checks, named } from './values.ts';
 
-const apart = (a: { x: number; y: number }, b: { x: number; y: number }) =>
-  Math.hypot(a.x - b.x, a.y - b.y);
+type Point = { x: number; y: number };
+const apart = (a: Point, b: Point) => Math.hypot(a.x - b.x, a.y - b.y);
 
-/** What the checks call an element, taken from the court as it is drawn and placed. */
+/** Where a line of the near side, or the net, ends as it is drawn. */
+function end(kind: LineKind) {
+  const [[x, y]] = lines('full').find((line) => line.kind === kind && line.ends[0][1] <= 0)!.ends;
+  return { x, y };
+}
+const opposite = ({ x, y }: Point) => ({ x: -x, y: -y });
+const sideline = end('singles-sideline').x;
+const corner = { x: sideline, y: end('baseline').y };
+/** The middle of a line across the court. */
+const middle = (kind: LineKind): Point => ({ x: 0, y: end(kind).y });
+const [net, serviceLine, baseline] = [middle('net'), middle('service-line'), middle('baseline')];
+
+/** What the checks call an element, taken from the court as it is drawn. */
 const elements: Record<string, number> = {
   length: COURT.length,
   singles_width: COURT.singlesWidth,
@@ -13,20 +25,11 @@ const elements: Record<string, number> = {
   service_line_from_net: COURT.serviceLine,
   net_height_centre: COURT.netHeightCentre,
   net_height_posts: COURT.netHeightPosts,
-  baseline_to_net: apart(place('full', 'near', 'baseline-centre'), place('full', 'near', 'net')),
-  service_box_length: apart(place('full', 'near', 'service-t'), place('full', 'near', 'net')),
-  service_box_width: apart(
-    place('full', 'near', 'service-t'),
-    place('full', 'near', 'service-right'),
-  ),
-  service_boxes_both_sides_length: apart(
-    place('full', 'near', 'service-t'),
-    place('full', 'far', 'service-t'),
-  ),
-  corner_to_corner_singles: apart(
-    place('full', 'near', 'baseline-right'),
-    place('full', 'far', 'baseline-right'),
-  ),
+  baseline_to_net: apart(baseline, net),
+  service_box_length: apart(serviceLine, net),
+  service_box_width: apart(serviceLine, { ...serviceLine, x: sideline }),
+  service_boxes_both_sides_length: apart(serviceLine, opposite(serviceLine)),
+  corner_to_corner_singles: apart(corner, opposite(corner)),
   // From where the net meets one doubles sideline to the baseline corner of the other.
   net_to_baseline_corner_diagonal_doubles: Math.hypot(COURT.doublesWidth, COURT.length / 2),
 };

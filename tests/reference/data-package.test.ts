@@ -29,8 +29,16 @@ const naming = {
   focus: (id: string) => id,
 };
 
-/** Two weeks of an invented squad. */
+const known = new Map<number, Summary[]>();
+
+/** Two weeks of an invented squad, each made once. */
 function summariesOf(seed: number): Summary[] {
+  const summaries = known.get(seed) ?? invented(seed);
+  known.set(seed, summaries);
+  return summaries;
+}
+
+function invented(seed: number): Summary[] {
   const { practices } = season({ seed, players: 8, weeks: 2, perWeek: 2, lastDate: '2026-03-04' });
   return practices.flatMap(({ entries }) => {
     const practice = foldPractice(entries.filter(isKnown));

@@ -1,4 +1,5 @@
 import { By } from 'selenium-webdriver';
+import { expect } from 'vitest';
 import type { Phone } from './phone.ts';
 
 /** The shortest round that can be set, in seconds. */
@@ -58,6 +59,29 @@ export class Coach {
 
   takeBack(place: number): Promise<void> {
     return this.phone.tapAt(By.css(`.tile-pair:nth-child(${place + 1}) .tile-back`));
+  }
+
+  /** An entry of this kind lies on the disk: before that a reload may lose what no screen called saved. */
+  async kept(kind: string): Promise<void> {
+    const there = () =>
+      this.phone.run<boolean>(
+        `
+          return new Promise((resolve, reject) => {
+            const open = indexedDB.open('rally-ledger');
+            open.onerror = () => reject(open.error);
+            open.onsuccess = () => {
+              const all = open.result.transaction('records').objectStore('records').getAll();
+              all.onerror = () => reject(all.error);
+              all.onsuccess = () => {
+                open.result.close();
+                resolve(all.result.some((record) => record?.kind === arguments[0]));
+              };
+            };
+          });
+        `,
+        kind,
+      );
+    await expect.poll(there).toBe(true);
   }
 
   /** What the tiles of the pairs say of their marks: saved or not. */

@@ -75,7 +75,7 @@ describe.skipIf(!engine)('the main job in WebKit', () => {
     await phone.picture('court');
 
     await phone.reload();
-    expect(await coach.pairs()).toEqual(pairs);
+    await expect.poll(() => coach.pairs()).toEqual(pairs);
     await expect.poll(() => coach.counts()).toEqual([2, 4]);
     await coach.mark(0);
     await expect.poll(() => coach.counts()).toEqual([3, 4]);
@@ -122,6 +122,7 @@ describe.skipIf(!engine)('the main job in WebKit', () => {
     }
 
     // What was kept outlives the page.
+    await coach.kept('round-settled');
     await phone.reload();
     await phone.reads('main', 'Suki');
   });

@@ -35,6 +35,7 @@ describe.skipIf(!engine)('a phone with WebKit', () => {
     await coach.prepare(NAMES);
     await phone.tap('Go to the court');
     await phone.reads('main', 'Start');
+    await coach.kept('round-set');
     await phone.reload();
     await phone.reads('main', 'Start');
     expect(await stayingOnUnasked(phone)).toBe('NotAllowedError');
@@ -51,6 +52,7 @@ describe.skipIf(!engine)('a phone with WebKit', () => {
   });
 
   test('keeps the screen on again after a reload in mid-round, from the first mark on', async () => {
+    await coach.kept('clock-started');
     await phone.reload();
     await watch(phone);
     await coach.mark(0);
@@ -115,7 +117,7 @@ describe.skipIf(!engine)('a phone with WebKit that keeps nothing', () => {
     await coach.mark(1);
     await coach.takeBack(1);
     await expect.poll(() => coach.counts()).toEqual([1, 1]);
-    expect(await coach.areSaved()).toEqual([false, false]);
+    await expect.poll(() => coach.areSaved()).toEqual([false, false]);
   });
 });
 

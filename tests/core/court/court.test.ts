@@ -7,15 +7,12 @@ import {
   describe,
   isInside,
   lines,
-  place,
-  type Spot,
   toFeet,
 } from '../../../core/court/court.ts';
 
 const anySize = fc.constantFrom(...courtSizeNames);
 const anyMetres = fc.double({ min: -20, max: 20, noNaN: true });
 const anyPlace = fc.record({ x: anyMetres, y: anyMetres });
-const anySpot = fc.constantFrom<Spot>('net', 'service-t', 'service-left', 'baseline-right');
 
 group('lines', () => {
   test('a full court has a net, two of each line but one centre line, and nothing else', () => {
@@ -74,45 +71,6 @@ group('lines', () => {
   });
 });
 
-group('place', () => {
-  test('near is below the net, far above it, and right is the right of who stands there', () => {
-    const corner = { x: COURT.singlesWidth / 2, y: COURT.length / 2 };
-    expect(place('full', 'near', 'baseline-right')).toEqual({ x: corner.x, y: -corner.y });
-    expect(place('full', 'far', 'baseline-right')).toEqual({ x: -corner.x, y: corner.y });
-    expect(place('full', 'near', 'service-left')).toEqual({ x: -corner.x, y: -COURT.serviceLine });
-    expect(place('full', 'far', 'service-t')).toEqual({ x: 0, y: COURT.serviceLine });
-    expect(place('full', 'near', 'net')).toEqual({ x: 0, y: 0 });
-  });
-
-  test('an offset leads to the right and away from the net', () => {
-    expect(place('full', 'near', 'net', { right: 1, back: 2 })).toEqual({ x: 1, y: -2 });
-    expect(place('full', 'far', 'net', { right: 1, back: 2 })).toEqual({ x: -1, y: 2 });
-  });
-
-  test('partners see the same place in the same words', () => {
-    fc.assert(
-      fc.property(
-        anySize,
-        anySpot,
-        anyMetres,
-        fc.double({ min: 0.1, max: 5, noNaN: true }),
-        (...given) => {
-          const [size, spot, right, back] = given;
-          const near = describe(size, place(size, 'near', spot, { right, back }));
-          const far = describe(size, place(size, 'far', spot, { right, back }));
-          expect(near).toEqual({ ...far, side: 'near' });
-          expect(far.side).toBe('far');
-        },
-      ),
-    );
-  });
-
-  test('an offset that is no number is refused', () => {
-    expect(() => place('full', 'near', 'net', { right: Number.NaN })).toThrow(RangeError);
-    expect(() => place('full', 'near', 'net', { back: Infinity })).toThrow(/y/);
-  });
-});
-
 group('isInside', () => {
   test('a line belongs to the court, a centimetre beyond does not', () => {
     for (const size of courtSizeNames) {
@@ -151,7 +109,7 @@ group('describe', () => {
   });
 
   test('on a line is past it by nothing', () => {
-    expect(describe('full', place('full', 'far', 'service-t')).depth).toMatchObject({
+    expect(describe('full', { x: 0, y: COURT.serviceLine }).depth).toMatchObject({
       past: 'service-line',
       by: 0,
       next: { line: 'baseline', share: 0 },

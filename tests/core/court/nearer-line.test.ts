@@ -1,5 +1,5 @@
 import { expect, describe as group, test } from 'vitest';
-import { COURT, describe, place } from '../../../core/court/court.ts';
+import { COURT, describe } from '../../../core/court/court.ts';
 import { nearerLine } from '../../../core/court/nearer-line.ts';
 
 const across = (y: number) => nearerLine(describe('full', { x: 0, y }).depth);
@@ -25,7 +25,7 @@ group('the nearer line', () => {
   });
 
   test('has nothing beyond it where a place is on it', () => {
-    const corner = describe('full', place('full', 'far', 'baseline-left'));
+    const corner = describe('full', { x: COURT.singlesWidth / 2, y: COURT.length / 2 });
     expect(nearerLine(corner.depth)).toEqual({ line: 'baseline', beyond: 0 });
     expect(nearerLine(corner.breadth)).toEqual({ line: 'singles-sideline', beyond: 0 });
   });

@@ -1,119 +1,58 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { shotsToRun } from '../../../core/figures/runs.ts';
-import { adviseSize, expectedSets } from '../../../core/figures/setsize.ts';
+import { adviseSize, setsBySize } from '../../../core/figures/setsize.ts';
 import { playSetSizes, populations } from '../../bench/set-size.ts';
 import { playRound, randomNumbers } from './simulated-round.ts';
 
 const seconds = 120;
 
-describe('expected sets', () => {
+/** Sets of so many in a row that are to be expected of a pair whose share of shots is known. */
+const expectedSets = (
+  size: number,
+  consistency: number,
+  over: { seconds?: number; tempo?: number; refeed?: number; pause?: number } = {},
+) => setsBySize({ consistency, consistencySd: 0, seconds, ...over })(size);
+
+describe('expected sets in a row', () => {
   it('are none where no shot succeeds', () => {
-    for (const rule of ['in-a-row', 'in-total', 'sequence'] as const)
-      expect(expectedSets({ rule, size: 5, seconds, consistency: 0 })).toBe(0);
-    expect(expectedSets({ rule: 'on-target', size: 1, seconds, consistency: 0 })).toBe(0);
+    expect(expectedSets(5, 0)).toBe(0);
   });
 
   it('of a pair that never misses are the round over a set and its pause', () => {
-    const sets = expectedSets({ rule: 'in-a-row', size: 10, seconds, consistency: 1 });
+    const sets = expectedSets(10, 1);
     expect(sets).toBeGreaterThan((seconds + 4.24) / (15.3 + 4.24) - 0.5);
     expect(sets).toBeLessThan((seconds + 4.24) / (15.3 + 4.24));
   });
 
-  it('of a sequence are those of as many shots in a row', () => {
-    const same = { size: 4, seconds, consistency: 0.8 };
-    expect(expectedSets({ rule: 'sequence', ...same })).toBe(
-      expectedSets({ rule: 'in-a-row', ...same }),
-    );
-  });
-
-  it('on target cost neither re-feed nor pause', () => {
-    const round = { rule: 'on-target', size: 1, seconds, consistency: 0.5 } as const;
-    expect(expectedSets({ ...round, refeed: 60, pause: 60 })).toBe(expectedSets(round));
-    // A ball every 1.53 s, half of them on target.
-    expect(expectedSets(round)).toBeCloseTo(seconds / 1.53 / 2, 0);
-  });
-
-  it('take in the mean the shots that a run of n takes', () => {
-    // Without re-feed and pause a long round's sets are its shots over the shots of a set.
-    for (const [size, p] of [
-      [3, 0.4],
-      [10, 0.9],
-      [20, 0.97],
-    ] as const) {
-      const long = {
-        rule: 'in-a-row',
-        size,
-        consistency: p,
-        tempo: 1,
-        refeed: 0,
-        pause: 0,
-      } as const;
-      const more =
-        expectedSets({ ...long, seconds: 3e7 }) - expectedSets({ ...long, seconds: 2e7 });
-      expect((1e7 / more / shotsToRun(size, p).mean - 1) * 1e7).toBeCloseTo(0, 0);
-    }
-  });
-
-  it.each([
-    ['in-total', 10, 0.7],
-    ['in-total', 4, 0.5],
-    ['on-target', 1, 0.3],
-    ['in-a-row', 8, 0.85],
-  ] as const)('%s of %i at %f are those of simulated rounds', (rule, size, success) => {
-    const onTarget = rule === 'on-target';
-    const pair = {
-      success,
-      tempo: 1.5,
-      refeed: onTarget ? 0 : 5.7,
-      pause: onTarget ? 0 : 4.2,
-    };
+  it('of eight at 0.85 are those of simulated rounds', () => {
+    const pace = { tempo: 1.5, refeed: 5.7, pause: 4.2 };
     const random = randomNumbers(11);
-    const drill = { startsAgain: rule === 'in-a-row', size, seconds };
     const rounds = 8000;
     let sets = 0;
-    for (let i = 0; i < rounds; i++) sets += playRound(random, pair, drill).sets;
-    const expected = expectedSets({ rule, size, seconds, consistency: success, ...pair });
-    // Three standard errors of the simulation stay below 0.05 (on target, with more sets, 0.15).
-    expect(Math.abs(sets / rounds - expected)).toBeLessThan(0.035 + (onTarget ? 0.15 : 0.05));
+    for (let i = 0; i < rounds; i++) {
+      const pair = { success: 0.85, ...pace };
+      sets += playRound(random, pair, { startsAgain: true, size: 8, seconds }).sets;
+    }
+    // Three standard errors of the simulation stay below 0.05.
+    expect(Math.abs(sets / rounds - expectedSets(8, 0.85, pace))).toBeLessThan(0.035 + 0.05);
   });
 
   it('are finite, and never more for a longer set or a less steady pair', () => {
     fc.assert(
       fc.property(
-        fc.constantFrom('in-a-row' as const, 'in-total' as const),
         fc.integer({ min: 1, max: 40 }),
         fc.double({ min: 0, max: 1, noNaN: true }),
         fc.double({ min: 60, max: 600, noNaN: true }),
-        (rule, size, consistency, length) => {
-          const round = { rule, size, consistency, seconds: length };
-          const sets = expectedSets(round);
+        (size, consistency, seconds) => {
+          const sets = expectedSets(size, consistency, { seconds });
           expect(Number.isFinite(sets)).toBe(true);
           expect(sets).toBeGreaterThanOrEqual(0);
-          expect(expectedSets({ ...round, size: size + 1 })).toBeLessThanOrEqual(sets + 1e-9);
-          expect(expectedSets({ ...round, consistency: consistency * 0.9 })).toBeLessThanOrEqual(
-            sets + 1e-9,
-          );
+          const most = sets + 1e-9;
+          expect(expectedSets(size + 1, consistency, { seconds })).toBeLessThanOrEqual(most);
+          expect(expectedSets(size, consistency * 0.9, { seconds })).toBeLessThanOrEqual(most);
         },
       ),
     );
-  });
-
-  it.each([
-    ['rule', { rule: 'other' as 'in-a-row' }],
-    ['size', { size: 0 }],
-    ['size', { size: 2.5 }],
-    ['seconds', { seconds: 0 }],
-    ['seconds', { seconds: Number.NaN }],
-    ['consistency', { consistency: 1.01 }],
-    ['consistency', { consistency: Number.NaN }],
-    ['tempo', { tempo: 0 }],
-    ['refeed', { refeed: -1 }],
-    ['pause', { pause: Number.NaN }],
-  ])('with a %s that makes no sense are a RangeError that names it', (name, wrong) => {
-    const round = { rule: 'in-a-row', size: 10, seconds, consistency: 0.8, ...wrong } as const;
-    expect(() => expectedSets(round)).toThrow(RangeError);
-    expect(() => expectedSets(round)).toThrow(name);
   });
 });
 
@@ -159,10 +98,8 @@ describe('the advice on a set size', () => {
       consistencySd: 0,
       seconds,
     });
-    const at = (n: number) =>
-      expectedSets({ rule: 'in-a-row', size: n, seconds, consistency: 0.9 });
     expect([smaller, expected, larger]).toEqual(
-      [at(size - 1), at(size), at(size + 1)].map((sets) => expect.closeTo(sets, 12)),
+      [size - 1, size, size + 1].map((n) => expect.closeTo(expectedSets(n, 0.9), 12)),
     );
   });
 
@@ -176,11 +113,17 @@ describe('the advice on a set size', () => {
 
   it.each([
     ['consistency', { consistency: -0.1 }],
+    ['consistency', { consistency: 1.01 }],
+    ['consistency', { consistency: Number.NaN }],
     ['consistencySd', { consistencySd: Number.NaN }],
     ['consistencySd', { consistencySd: -0.1 }],
     ['seconds', { seconds: Infinity }],
     ['target', { target: 0 }],
+    ['seconds', { seconds: 0 }],
     ['tempo', { tempo: Number.NaN }],
+    ['tempo', { tempo: 0 }],
+    ['refeed', { refeed: -1 }],
+    ['pause', { pause: Number.NaN }],
   ])('with a %s that makes no sense is a RangeError that names it', (name, wrong) => {
     const pair = { consistency: 0.8, consistencySd: 0.1, seconds, ...wrong };
     expect(() => adviseSize(pair)).toThrow(RangeError);

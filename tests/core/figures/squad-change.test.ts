@@ -5,6 +5,7 @@ import { needsOf } from '../../../core/figures/level-needs.ts';
 import { levelTallies } from '../../../core/figures/level-tallies.ts';
 import { squadChange, squadWord } from '../../../core/figures/squad-change.ts';
 import { seedsFrom } from './level-measures.ts';
+import { dataOf, tallyOf } from './levels-made.ts';
 import { type SeasonPlan, simulateSeason } from './simulated-season.ts';
 
 const played = (plan: SeasonPlan) => {
@@ -84,5 +85,21 @@ describe('what a player needs', () => {
   test('is not said of a kind of which next to nothing was seen', () => {
     const { fit, players } = played({ seed: 64, practices: 1, rounds: 4 });
     expect(needsOf(fit, players)).toEqual([]);
+  });
+
+  test('is not said of a kind at which nobody else was seen: there is no squad to stand to', () => {
+    const days = [0, 3, 7, 10, 14];
+    const rally = { kind: 'groundstrokes', drill: 'g' } as const;
+    const fit = fitLevels(
+      dataOf(
+        days.flatMap((day) => [
+          tallyOf(day, 'ann bob', 95, rally),
+          tallyOf(day, 'bob cid', 55, rally),
+          tallyOf(day, 'cid ann', 95, rally),
+          tallyOf(day, 'ann', 70),
+        ]),
+      ),
+    )!;
+    expect(needsOf(fit, ['ann'])).toEqual([]);
   });
 });

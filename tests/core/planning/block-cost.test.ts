@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import type { Drill, Shot } from '../../../core/drill/drill.ts';
 import { starterDrills } from '../../../core/drill/starter-drills.ts';
 import {
-  blockCost,
   MOST_STEP_ROUNDS,
   markersMoved,
   pricesOf,
@@ -12,6 +11,7 @@ import {
 import { whatIsDue } from '../../../core/planning/what-is-due.ts';
 import { Step } from '../../../core/round/block.ts';
 import { practiceWith, roundWith, termsWith } from '../made.ts';
+import { addedUp } from './added-up.ts';
 
 const TODAY = '2026-03-20';
 const at = (x: number, y: number) => ({ x, y });
@@ -220,7 +220,7 @@ describe('a block', () => {
       { drill: 2, rounds: 1 },
     ];
     const whole = weights.family * (weights.evenly + 1);
-    expect(blockCost(block, all)).toBeCloseTo(
+    expect(addedUp(block, all)).toBeCloseTo(
       weights.cold + 2 + 2 + whole / 3 + whole / 2 + whole / 2,
       2,
     );

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { type Block, blockCost, type Prices, pricesOf } from '../../../core/planning/block-cost.ts';
+import { type Block, type Prices, pricesOf } from '../../../core/planning/block-cost.ts';
 import { cheapestBlocks } from '../../../core/planning/cheapest-blocks.ts';
 import { whatIsDue } from '../../../core/planning/what-is-due.ts';
 import { type Random, randomFrom } from '../../../demo-data/random.ts';
 import { anyDrills, anyHistory, squadOf, TODAY } from '../invented.ts';
+import { addedUp } from './added-up.ts';
 
 /** The drills and rounds of a block, whatever their order. */
 const setOf = (block: Block) =>
@@ -17,7 +18,7 @@ function tryAll(prices: Prices): Map<string, number> {
   const least = new Map<string, number>();
   const grow = (block: { drill: number; rounds: number }[], left: number) => {
     if (left === 0) {
-      const cost = blockCost(block, prices);
+      const cost = addedUp(block, prices);
       const key = setOf(block);
       if (!(least.get(key)! <= cost)) least.set(key, cost);
     }
@@ -74,7 +75,7 @@ function expectAll(prices: Prices): void {
   expect(new Set(found.map(({ block }) => setOf(block))).size).toBe(all.size);
   for (const { block, cost } of found) {
     expect(all.get(setOf(block))).toBe(cost);
-    expect(blockCost(block, prices)).toBe(cost);
+    expect(addedUp(block, prices)).toBe(cost);
   }
 }
 

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { HALF_LIFE_DAYS, meetingsOf, withRounds } from '../../../core/planning/meetings.ts';
-import { pairUp } from '../../../core/round/pairs.ts';
+import { HALF_LIFE_DAYS, meetingsOf } from '../../../core/planning/meetings.ts';
 import { practiceWith, roundWith, termsWith } from '../made.ts';
 
 const on = (date: string, ...rounds: string[][][]) =>
@@ -56,13 +55,5 @@ describe('meetings', () => {
 
   test('later than the day asked for are not known yet', () => {
     expect(meetingsOf([on('2026-03-21', [['a', 'b']])], TODAY).together('a', 'b')).toBe(0);
-  });
-
-  test('take in rounds of today that are not in the ledger yet', () => {
-    const before = meetingsOf([on('2026-03-06', [['a', 'b', 'c']])], TODAY);
-    const met = withRounds(before, [pairUp(['a', 'b']), pairUp(['b', 'c', 'a'])]);
-    expect(met.together('a', 'b')).toBeCloseTo(0.5 / 3 + 1 + 1 / 3, 12);
-    expect(met.inTrio('c')).toBe(0.5 + 1);
-    expect(before.together('a', 'b')).toBeCloseTo(0.5 / 3, 12);
   });
 });
