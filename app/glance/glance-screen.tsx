@@ -2,15 +2,15 @@ import { type Family, families } from '../../core/drill/drill.ts';
 import { type Level, toldLevel } from '../../core/figures/level.ts';
 import type { LevelFit } from '../../core/figures/level-fit.ts';
 import { changeWord } from '../../core/figures/level-word.ts';
-import { playerTrends } from '../../core/figures/player-trends.ts';
 import { type TrendWord, trendWords } from '../../core/figures/trend.ts';
-import { estimated, waiting } from '../estimates.ts';
+import { waiting } from '../estimates.ts';
 import { squad } from '../ledger.ts';
 import { levels } from '../levels.ts';
 import { Bar } from '../parts/bar.tsx';
 import { Messages } from '../parts/messages.tsx';
 import { Notice } from '../parts/notice.tsx';
 import { Reading } from '../parts/reading.tsx';
+import { trendOf, trends } from '../player-trends.ts';
 import { history } from '../practices.ts';
 import { href } from '../route.ts';
 import { figureWords } from '../words/figure-words.ts';
@@ -35,6 +35,8 @@ export function GlanceScreen() {
         <Messages />
         {history.value === undefined ? (
           <Reading />
+        ) : !trends.value ? (
+          <Notice>{figureWords.value.beingWorkedOut(waiting.value)}</Notice>
         ) : levels.value ? (
           <Squad fit={levels.value} />
         ) : (
@@ -53,13 +55,10 @@ function Squad({ fit }: { fit: LevelFit }) {
     players.map(({ id }) => [id, families.map((family) => toldLevel(fit, id, family))]),
   );
   const scales = families.map((_, at) => levelScale([...levelsOf.values()].map((own) => own[at])));
-  const trends = playerTrends(estimated.value);
   const wordOf = (player: string, family: Family): TrendWord =>
-    trends.get(player)?.find((kind) => kind.family === family && !kind.onTarget)?.trend.word ??
-    'too-few';
+    trendOf(player, { family, onTarget: false })?.word ?? 'too-few';
   return (
     <>
-      {waiting.value > 0 && <Notice>{figureWords.value.beingWorkedOut(waiting.value)}</Notice>}
       <table class="glance-table">
         <thead>
           <tr>

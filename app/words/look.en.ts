@@ -86,8 +86,10 @@ export const look = {
       `${level} come back now with an average partner, four times in five between ${low} and ${high}.`,
     saysOnTarget: (level: string, low: string, high: string) =>
       `${level} meet the target now, four times in five between ${low} and ${high}.`,
-    word: (word: string) => `Over the practices: ${word}.`,
-    wordOverall: (word: string) => `Over all kinds of work: ${word}.`,
+    word: (word: string, practices: number) =>
+      `Over ${count(practices, 'practice', 'practices')}: ${word}.`,
+    wordOverall: (word: string, practices: number) =>
+      `Over all kinds of work, ${count(practices, 'practice', 'practices')}: ${word}.`,
     means:
       'The line is the player’s own part, with an average partner; each dot is a practice with the partners there were. The band holds the line four times in five.',
     unseen: 'No round of the last twelve weeks tells of it.',

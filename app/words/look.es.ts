@@ -85,8 +85,10 @@ export const look: LookWords = {
       `Ahora vuelven ${level} con un compañero medio, cuatro de cada cinco veces entre ${low} y ${high}.`,
     saysOnTarget: (level, low, high) =>
       `Ahora dan en el objetivo ${level}, cuatro de cada cinco veces entre ${low} y ${high}.`,
-    word: (word) => `A lo largo de los entrenamientos: ${word}.`,
-    wordOverall: (word) => `Todos los tipos de trabajo juntos: ${word}.`,
+    word: (word, practices) =>
+      `En ${count(practices, 'entrenamiento', 'entrenamientos')}: ${word}.`,
+    wordOverall: (word, practices) =>
+      `Todos los tipos de trabajo juntos, ${count(practices, 'entrenamiento', 'entrenamientos')}: ${word}.`,
     means:
       'La línea es la parte del jugador, con un compañero medio; cada punto es un entrenamiento con los compañeros que hubo. La banda contiene la línea cuatro de cada cinco veces.',
     unseen: 'Ninguna ronda de las últimas doce semanas lo dice.',

@@ -86,8 +86,9 @@ export const look: LookWords = {
       `${level} reviennent maintenant avec un partenaire moyen, quatre fois sur cinq entre ${low} et ${high}.`,
     saysOnTarget: (level, low, high) =>
       `${level} touchent la cible maintenant, quatre fois sur cinq entre ${low} et ${high}.`,
-    word: (word) => `Au fil des séances : ${word}.`,
-    wordOverall: (word) => `Tous genres de travail ensemble : ${word}.`,
+    word: (word, practices) => `Sur ${count(practices, 'séance', 'séances')} : ${word}.`,
+    wordOverall: (word, practices) =>
+      `Tous genres de travail ensemble, ${count(practices, 'séance', 'séances')} : ${word}.`,
     means:
       'La ligne est la part du joueur, avec un partenaire moyen ; chaque point est une séance avec les partenaires qu’il y avait. La bande contient la ligne quatre fois sur cinq.',
     unseen: 'Aucun passage des douze dernières semaines n’en parle.',
