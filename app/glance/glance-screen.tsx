@@ -6,12 +6,9 @@ import { type TrendWord, trendWords } from '../../core/figures/trend.ts';
 import { waiting } from '../estimates.ts';
 import { squad } from '../ledger.ts';
 import { levels } from '../levels.ts';
-import { Bar } from '../parts/bar.tsx';
-import { Messages } from '../parts/messages.tsx';
+import { FiguresPage } from '../parts/figures-page.tsx';
 import { Notice } from '../parts/notice.tsx';
-import { Reading } from '../parts/reading.tsx';
 import { trendOf, trends } from '../player-trends.ts';
-import { history } from '../practices.ts';
 import { href } from '../route.ts';
 import { figureWords } from '../words/figure-words.ts';
 import { lookWords } from '../words/look-words.ts';
@@ -27,24 +24,17 @@ import './glance.css';
 export function GlanceScreen() {
   const t = lookWords.value.glance;
   return (
-    <>
-      <main class="page glance">
-        <header>
-          <h1>{t.title}</h1>
-        </header>
-        <Messages />
-        {history.value === undefined ? (
-          <Reading />
-        ) : !trends.value ? (
+    <FiguresPage title={t.title} class="glance">
+      {() =>
+        !trends.value ? (
           <Notice>{figureWords.value.beingWorkedOut(waiting.value)}</Notice>
         ) : levels.value ? (
           <Squad fit={levels.value} />
         ) : (
           <p>{t.nothing}</p>
-        )}
-      </main>
-      <Bar />
-    </>
+        )
+      }
+    </FiguresPage>
   );
 }
 

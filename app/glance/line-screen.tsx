@@ -10,13 +10,10 @@ import { isOnTarget, playerStints } from '../../core/figures/stints.ts';
 import { estimated, waiting } from '../estimates.ts';
 import { squad } from '../ledger.ts';
 import { levels, targetLevels } from '../levels.ts';
-import { Bar } from '../parts/bar.tsx';
 import { Explained } from '../parts/explained.tsx';
-import { Messages } from '../parts/messages.tsx';
+import { FiguresPage } from '../parts/figures-page.tsx';
 import { playerName } from '../parts/names.ts';
-import { Reading } from '../parts/reading.tsx';
 import { trendOf, trends } from '../player-trends.ts';
-import { history } from '../practices.ts';
 import { href } from '../route.ts';
 import { figureWords } from '../words/figure-words.ts';
 import { kindName } from '../words/kind-name.ts';
@@ -39,20 +36,16 @@ export function LineScreen({
   const onTarget = target !== undefined;
   const fit = onTarget ? targetLevels.value : levels.value;
   return (
-    <>
-      <main class="page">
-        <header>
-          <h1 class="break">{playerName(player)}</h1>
-          <a class="button" href={href('glance')}>
-            {lookWords.value.glance.title}
-          </a>
-        </header>
-        <Messages />
-        {history.value === undefined ? (
-          <Reading />
-        ) : !squad.value.has(player) ? (
-          <p>{figureWords.value.review.notHere}</p>
-        ) : (
+    <FiguresPage
+      title={playerName(player)}
+      beside={
+        <a class="button" href={href('glance')}>
+          {lookWords.value.glance.title}
+        </a>
+      }
+    >
+      {() =>
+        squad.value.has(player) ? (
           <>
             {fit ? <Line {...{ fit, player, family }} /> : <p>{t.unseen}</p>}
             <Kinds player={player} family={family} onTarget={onTarget} />
@@ -60,10 +53,11 @@ export function LineScreen({
               <span class="break">{figureWords.value.review.openPlayer(playerName(player))}</span>
             </a>
           </>
-        )}
-      </main>
-      <Bar />
-    </>
+        ) : (
+          <p>{figureWords.value.review.notHere}</p>
+        )
+      }
+    </FiguresPage>
   );
 }
 

@@ -254,8 +254,8 @@ async function trendCounts(page: Page): Promise<Map<string, number>> {
   const trends = await page.locator('.trend').evaluateAll((all) =>
     all.map((trend) => ({
       name: trend.querySelector('.trend-name > span')?.textContent ?? '',
-      said: trend.querySelector('.trend-ends .explained')?.textContent ?? '',
-      dots: trend.querySelector('.trend-dots')?.getAttribute('d')?.match(/M/g)?.length,
+      said: trend.querySelector('.graph-ends .explained')?.textContent ?? '',
+      dots: trend.querySelector('.graph-dots')?.getAttribute('d')?.match(/M/g)?.length,
     })),
   );
   for (const { name, said, dots } of trends) expect(dots, name).toBe(Number.parseInt(said, 10));

@@ -18,7 +18,7 @@ const trends = (page: Page) =>
     .locator('.trend')
     .evaluateAll((all) =>
       all.map((trend) =>
-        [...trend.querySelectorAll('.trend-name, .trend-ends .explained')].map(
+        [...trend.querySelectorAll('.trend-name, .graph-ends .explained')].map(
           (part) => part.textContent,
         ),
       ),

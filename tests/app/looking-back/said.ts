@@ -47,7 +47,7 @@ export function saidOn({ address, main }: Look): Said[] {
         return word ? [on({ player: whose, work: workOf(kind), word })] : [];
       });
     case 'line': {
-      const drawn = all(main, '.line-dots').some((dots) => dots.getAttribute('d'));
+      const drawn = all(main, '.graph-dots').some((dots) => dots.getAttribute('d'));
       const [, , kind, target] = address.split('/');
       return all(main, 'section p').flatMap((each) => {
         const word = wordIn(text(each));
@@ -104,8 +104,8 @@ const ofPlayer = (main: Element, player: string) =>
     player,
     work: text(trend.querySelector('.trend-name > span')),
     word: text(trend.querySelector('.trend-name b')),
-    ...countIn(text(trend.querySelector('.trend-ends'))),
-    ...(trend.querySelector('.trend-dots') && { drawn: true as const }),
+    ...countIn(text(trend.querySelector('.graph-ends'))),
+    ...(trend.querySelector('.graph-dots') && { drawn: true as const }),
   }));
 
 /** Who is said to go up, or down, on the evening page. */
