@@ -8,7 +8,7 @@ import { squad } from '../ledger.ts';
 import { levels } from '../levels.ts';
 import { FiguresPage } from '../parts/figures-page.tsx';
 import { Notice } from '../parts/notice.tsx';
-import { trendOf, trends } from '../player-trends.ts';
+import { trendOf } from '../player-trends.ts';
 import { href } from '../route.ts';
 import { figureWords } from '../words/figure-words.ts';
 import { lookWords } from '../words/look-words.ts';
@@ -25,15 +25,7 @@ export function GlanceScreen() {
   const t = lookWords.value.glance;
   return (
     <FiguresPage title={t.title} class="glance">
-      {() =>
-        !trends.value ? (
-          <Notice>{figureWords.value.beingWorkedOut(waiting.value)}</Notice>
-        ) : levels.value ? (
-          <Squad fit={levels.value} />
-        ) : (
-          <p>{t.nothing}</p>
-        )
-      }
+      {() => (levels.value ? <Squad fit={levels.value} /> : <p>{t.nothing}</p>)}
     </FiguresPage>
   );
 }
@@ -45,10 +37,14 @@ function Squad({ fit }: { fit: LevelFit }) {
     players.map(({ id }) => [id, families.map((family) => toldLevel(fit, id, family))]),
   );
   const scales = families.map((_, at) => levelScale([...levelsOf.values()].map((own) => own[at])));
+  // Too few are known as long as some are being worked out.
   const wordOf = (player: string, family: Family): TrendWord =>
     trendOf(player, { family, onTarget: false })?.word ?? 'too-few';
+  const overallOf = (player: string): TrendWord =>
+    waiting.value > 0 ? 'too-few' : changeWord(fit, player);
   return (
     <>
+      {waiting.value > 0 && <Notice>{figureWords.value.beingWorkedOut(waiting.value)}</Notice>}
       <table class="glance-table">
         <thead>
           <tr>
@@ -70,7 +66,7 @@ function Squad({ fit }: { fit: LevelFit }) {
                 <a href={href('line', id)}>{name}</a>
               </th>
               <td>
-                <Overall player={id} name={name} word={changeWord(fit, id)} />
+                <Overall player={id} name={name} word={overallOf(id)} />
               </td>
               {families.map((family, at) => (
                 <td key={family}>
