@@ -64,7 +64,7 @@ function Behind() {
   ] as const;
   return (
     <>
-      <section class="part" aria-labelledby="behind">
+      <section class="part no-print" aria-labelledby="behind">
         <h2 id="behind">{look.evening.more}</h2>
         <ul class="ruled">
           {ways.map(([place, name]) => (
@@ -76,7 +76,7 @@ function Behind() {
           ))}
         </ul>
       </section>
-      <section class="part" aria-labelledby="players">
+      <section class="part no-print" aria-labelledby="players">
         <h2 id="players">{look.evening.players}</h2>
         <p class="small faint">{figureWords.value.review.squadNote}</p>
         <div class="row">

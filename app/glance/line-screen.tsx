@@ -79,7 +79,7 @@ function Kinds({
   const to = (each: (typeof seen)[number]) =>
     href('line', player, each.family, ...(each.onTarget ? ['target'] : []));
   return (
-    <nav class="line-kinds" aria-label={lookWords.value.line.kinds}>
+    <nav class="line-kinds no-print" aria-label={lookWords.value.line.kinds}>
       <a href={href('line', player)} aria-current={family === undefined ? 'page' : undefined}>
         {lookWords.value.glance.allLong}
       </a>

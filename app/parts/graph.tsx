@@ -22,20 +22,18 @@ export function Graph({
   children: ComponentChildren;
 }) {
   return (
-    <>
-      <div class="graph">
-        <span class="small number">{top}</span>
-        <svg
-          viewBox={`0 0 ${width} ${height}`}
-          preserveAspectRatio="none"
-          role="img"
-          aria-label={label}
-        >
-          {children}
-        </svg>
-        <span class="small number">{bottom}</span>
-      </div>
+    <div class="graph">
+      <span class="small number">{top}</span>
+      <svg
+        viewBox={`0 0 ${width} ${height}`}
+        preserveAspectRatio="none"
+        role="img"
+        aria-label={label}
+      >
+        {children}
+      </svg>
+      <span class="small number">{bottom}</span>
       <div class="graph-ends small">{ends}</div>
-    </>
+    </div>
   );
 }

@@ -10,7 +10,6 @@ import { SizePicture } from '../evening/pictures.tsx';
 import { Explained } from '../parts/explained.tsx';
 import { FiguresPage } from '../parts/figures-page.tsx';
 import { drillName } from '../words/drill-text.ts';
-import { figureWords } from '../words/figure-words.ts';
 import { lookWords } from '../words/look-words.ts';
 import './sizes.css';
 
@@ -33,8 +32,12 @@ function Sizes() {
               <SizePicture sets={fit.expected} />
               <p class="grow">
                 <Explained of="size">
-                  {t.line(fit.terms.size, fit.expected)}: <b>{t.verdicts[fit.verdict]}</b>
-                  {fit.size !== fit.terms.size && <>. {t.fitting(fit.size, fit.fitting)}</>}
+                  <b>{t.verdicts[fit.verdict]}</b>
+                  <br />
+                  {t.line(fit.terms.size, fit.expected)}
+                  {fit.size !== fit.terms.size && (
+                    <>. {t[fit.verdict === 'fits' ? 'nearer' : 'fitting'](fit.size, fit.fitting)}</>
+                  )}
                 </Explained>
               </p>
             </div>
@@ -61,9 +64,7 @@ function Others() {
         {drills.map(({ terms, rates }) => (
           <li key={`${terms.drill} ${terms.rule}`}>
             <span class="grow break">{drillName(terms)}</span>
-            {rates.perMinute && (
-              <span>{t.perRound(figureWords.value.rate(rates.perMinute.rate * minutes))}</span>
-            )}
+            {rates.perMinute && <span>{t.perRound(rates.perMinute.rate * minutes)}</span>}
           </li>
         ))}
       </ul>

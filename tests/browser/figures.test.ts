@@ -38,7 +38,8 @@ const FAMILIES: Record<string, string> = {
   'overheads-and-lobs': 'Overheads and lobs',
   'serves-and-returns': 'Serves and returns',
 };
-const kindOf = (row: Row) => `${FAMILIES[row.family ?? '']}${isOnTarget(row) ? ', on target' : ''}`;
+const kindOf = (row: Row) =>
+  `${FAMILIES[row.family ?? '']}${isOnTarget(row) ? ' (on target)' : ''}`;
 
 /** Numbers as people read them, with their thousands apart. */
 const shown = (text: string | undefined) => Number(text?.replaceAll(',', ''));

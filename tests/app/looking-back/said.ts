@@ -23,7 +23,7 @@ export const NAMES = 'Ada Bo Cy Di Eva Flo Gus Hal Ivo Jo Kit Lou Mia Ned Oz'.sp
 const WORDS = Object.values(figures.trendWords).join('|');
 const KINDS = families.flatMap((family) => {
   const name = en.families[family];
-  return [`${name}, ${figures.onTarget}`, name];
+  return [`${name} (${figures.onTarget})`, name];
 });
 
 const text = (element: Element | null | undefined): string =>
@@ -85,7 +85,7 @@ export function saidOn({ address, main }: Look): Said[] {
 const workOf = (kind: string | undefined, onTarget = false): string => {
   const family = families.find((each) => each === kind);
   if (!family) return 'all';
-  return onTarget ? `${en.families[family]}, ${figures.onTarget}` : en.families[family];
+  return onTarget ? `${en.families[family]} (${figures.onTarget})` : en.families[family];
 };
 
 /** The kinds of work in a list of them; a name may begin with another's. */
