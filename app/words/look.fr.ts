@@ -131,7 +131,7 @@ export const look: LookWords = {
     line: (size, sets) => `À ${number.format(size)}, environ ${setsOf(sets)}`,
     fitting: (size, sets) => `${number.format(size)} convient : environ ${setsOf(sets)}`,
     nearer: (size, sets) =>
-      `${number.format(size)} est plus près de quatre : environ ${setsOf(sets)}`,
+      `${number.format(size)} est plus près de quatre : environ ${setsOf(sets)}`,
     others: 'Sans taille à choisir',
     perRound: (sets) => `${one.format(sets)} par passage d’une paire`,
     none: 'Aucun exercice d’affilée n’a été joué ces quatre dernières semaines.',
