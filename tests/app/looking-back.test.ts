@@ -1,8 +1,9 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { addDays } from '../../core/calendar.ts';
+import type { Summary } from '../../core/ledger/summary.ts';
 import { randomFrom } from '../../demo-data/random.ts';
 import { anyLedger, LAST } from '../core/any-ledger.ts';
-import { looksOn } from './looking-back/looks.ts';
+import { everyScreen, looksOn } from './looking-back/looks.ts';
 import { notWorthShowing } from './looking-back/not-worth-showing.ts';
 import { contradictions, NAMES, type Said, saidOn } from './looking-back/said.ts';
 import { builtApp } from './phone/built.ts';
@@ -58,6 +59,43 @@ describe('looking back on ledgers by chance', () => {
     },
     600_000,
   );
+
+  test('while some of the rounds are still being worked out no screen says a word that may change', async () => {
+    const phone = new Phone(script, `${LAST} 20:00`);
+    try {
+      const page = await phone.open();
+      await squadOf(phone, page);
+      const { summaries, players } = anyLedger(WEEKS);
+      const own = ['review', 'player', 'line'].map((place) => `${place}/${players[0]}`);
+      const screens = ['glance', 'numbers', ...own];
+      const words = async (shown: readonly Summary[]) => {
+        await phone.do(() => {
+          page.app.practices.history.value = shown;
+        });
+        const said: Said[] = [];
+        for await (const look of looksOn(phone, page, screens)) said.push(...saidOn(look));
+        return new Set(said.map(({ word }) => word));
+      };
+      expect((await words(summaries)).size).toBeGreaterThan(1);
+      const half = summaries.map((each, at) => (at < summaries.length / 2 ? lacking(each) : each));
+      expect(await words(half)).toEqual(new Set(['too few yet']));
+      expect(page.app.estimates.waiting.value).toBeGreaterThan(0);
+    } finally {
+      phone.end();
+    }
+  });
+});
+
+/** A ledger of some weeks, of which half is enough for a word. */
+const WEEKS = 28;
+
+/** A practice of which nothing was worked out yet. */
+const lacking = (summary: Summary): Summary => ({
+  ...summary,
+  rounds: summary.rounds.map((round) => ({
+    ...round,
+    tallies: round.tallies.map(({ estimate: _, ...tally }) => tally),
+  })),
 });
 
 /** Everybody who may have played; the last of them is not asked for any more. */
@@ -81,9 +119,10 @@ async function lookBack(
   await phone.do(() => {
     page.app.practices.history.value = summaries;
   });
+  const screens = everyScreen(page, randomFrom(seed).shuffled(players).slice(0, 3));
   const said: Said[] = [];
   const wrong: string[] = [];
-  for await (const look of looksOn(phone, page, randomFrom(seed).shuffled(players).slice(0, 3))) {
+  for await (const look of looksOn(phone, page, screens)) {
     wrong.push(...notWorthShowing(look.main).map((what) => `#/${look.address}: ${what}`));
     said.push(...saidOn(look));
   }

@@ -17,21 +17,26 @@ const OF_SQUAD = [
 /** Screens of one player. */
 const OF_PLAYER = ['review', 'player', 'line', 'season', 'coverage', 'quality'];
 
-/**
- * Goes to every screen on which a coach looks back, of the squad and of some players, with all that is
- * folded away opened and each kind of work looked at.
- */
-export async function* looksOn(
-  phone: Phone,
-  page: Page,
-  players: readonly string[],
-): AsyncGenerator<Look> {
+/** Every screen on which a coach looks back, of the squad and of some players. */
+export function everyScreen(page: Page, players: readonly string[]): string[] {
   const last = page.app.practices.history.value?.at(-1);
-  const addresses = [
+  return [
     ...OF_SQUAD,
     ...(last ? [`week/${weekName(isoWeek(last.date))}`] : []),
     ...OF_PLAYER.flatMap((place) => players.map((player) => `${place}/${player}`)),
   ];
+}
+
+/**
+ * Goes to some screens, with all that is folded away opened; from a player's line on to that of each
+ * kind of work.
+ */
+export async function* looksOn(
+  phone: Phone,
+  page: Page,
+  screens: readonly string[],
+): AsyncGenerator<Look> {
+  const addresses = [...screens];
   for (let address = addresses.shift(); address !== undefined; address = addresses.shift()) {
     await phone.do(() => page.app.route.go(...(address ?? '').split('/')));
     for (let part = 0; part < LATE_PARTS && !stands(page); part++) await phone.pass(60, 60);

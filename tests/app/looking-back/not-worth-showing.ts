@@ -34,12 +34,20 @@ export function notWorthShowing(main: Element): string[] {
     ...(main.innerHTML.match(/.{0,60}(NaN|undefined|Infinity|∞|\[object|>null<).{0,40}/g) ?? []),
     ...empty.map(({ outerHTML }) => `empty: ${outerHTML.slice(0, 120)}`),
     ...said.filter(isBroken).map((text) => `broken: ${text}`),
+    ...said.filter(contradictsItself).map((text) => `contradicts itself: ${text}`),
     ...[...new Set(said.flatMap(rangesIn))].filter(isTooWide).map((range) => `too wide: ${range}`),
   ];
 }
 
 /** A sentence in which something is missing. */
 const isBroken = (text: string) => /\(\s*\)|[:,(]\s*[.,;)]|\s[.,;]|^[.,;:]/.test(text);
+
+/** The squad gets better, or worse, by shares that say otherwise. */
+function contradictsItself(text: string): boolean {
+  const [, way, now, before] =
+    /squad gets (better|less back): (\d+)% .*?(\d+)% \d+ weeks? ago/.exec(text) ?? [];
+  return way === 'better' ? Number(now) <= Number(before) : Number(now) >= Number(before);
+}
 
 /** "60% to 70%", "between 60% and 70%", "0.4 to 1.2": ranges of shares and of other figures. */
 const rangesIn = (text: string): string[] =>
