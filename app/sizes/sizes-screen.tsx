@@ -60,7 +60,7 @@ function Others() {
   return (
     <section class="part" aria-labelledby="others">
       <h2 id="others">{t.others}</h2>
-      <ul class="ruled">
+      <ul class="ruled size-others">
         {drills.map(({ terms, rates }) => (
           <li key={`${terms.drill} ${terms.rule}`}>
             <span class="grow break">{drillName(terms)}</span>
