@@ -7,12 +7,10 @@ import {
   OVERDUE,
 } from '../../core/figures/coverage.ts';
 import { today } from '../device/clock.ts';
-import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
-import { Messages } from '../parts/messages.tsx';
+import { FiguresPage } from '../parts/figures-page.tsx';
 import { playerName } from '../parts/names.ts';
-import { Reading } from '../parts/reading.tsx';
-import { history, summaries } from '../practices.ts';
+import { summaries } from '../practices.ts';
 import { go, href } from '../route.ts';
 import { drillName } from '../words/drill-text.ts';
 import { planningWords } from '../words/planning-words.ts';
@@ -22,20 +20,14 @@ import './coverage.css';
 
 /** What was practised in the last four weeks and what is overdue, by the squad or one player. */
 export function CoverageScreen({ player }: { player?: string | undefined }) {
-  const t = planningWords.value.coverage;
   return (
-    <>
-      <main class="page">
-        <header>
-          <h1>{t.title}</h1>
-          <Button onClick={() => go('propose')}>{planningWords.value.propose.title}</Button>
-        </header>
-        <Messages />
-        <Whose place="coverage" player={player} />
-        {history.value === undefined ? <Reading /> : <Picture key={player} player={player} />}
-      </main>
-      <Bar />
-    </>
+    <FiguresPage
+      title={planningWords.value.coverage.title}
+      beside={<Button onClick={() => go('propose')}>{planningWords.value.propose.title}</Button>}
+      above={<Whose place="coverage" player={player} />}
+    >
+      {() => <Picture key={player} player={player} />}
+    </FiguresPage>
   );
 }
 

@@ -1,11 +1,8 @@
 import { dueAfter, OVERDUE } from '../../core/figures/coverage.ts';
 import type { Missed } from '../../core/planning/left-out.ts';
 import { asking, strokesLeftOut } from '../evening/known.ts';
-import { Bar } from '../parts/bar.tsx';
-import { Messages } from '../parts/messages.tsx';
+import { FiguresPage } from '../parts/figures-page.tsx';
 import { playerName } from '../parts/names.ts';
-import { Reading } from '../parts/reading.tsx';
-import { history } from '../practices.ts';
 import { href } from '../route.ts';
 import { lookWords } from '../words/look-words.ts';
 import { planningWords } from '../words/planning-words.ts';
@@ -14,63 +11,55 @@ import './neglected.css';
 
 /** What was left out by whom: players down, strokes across, the days since in each cell. */
 export function NeglectedScreen() {
+  return (
+    <FiguresPage title={lookWords.value.neglected.title}>{() => <LeftOutByWhom />}</FiguresPage>
+  );
+}
+
+function LeftOutByWhom() {
   const t = lookWords.value.neglected;
   const lines = strokesLeftOut.value;
   const { strokes } = planningWords.value.coverage;
   const seen = asking.value.filter((player) =>
     lines.some(({ players }) => players.some((each) => each.player === player)),
   );
+  if (seen.length === 0) return <p>{planningWords.value.coverage.nothing}</p>;
   return (
     <>
-      <main class="page">
-        <header>
-          <h1>{t.title}</h1>
-        </header>
-        <Messages />
-        {history.value === undefined ? (
-          <Reading />
-        ) : seen.length === 0 ? (
-          <p>{planningWords.value.coverage.nothing}</p>
-        ) : (
-          <>
-            <p class="small">{t.means(OVERDUE.after)}</p>
-            <table class="neglected">
-              <thead>
-                <tr>
-                  <th scope="col">{lookWords.value.glance.player}</th>
-                  {lines.map(({ stroke }) => (
-                    <th key={stroke} scope="col">
-                      <span>{strokes[stroke]}</span>
-                    </th>
-                  ))}
-                </tr>
-              </thead>
-              <tbody>
-                {seen.map((player) => (
-                  <tr key={player}>
-                    <th scope="row">
-                      <a href={href('coverage', player)}>{playerName(player)}</a>
-                    </th>
-                    {lines.map(({ stroke, players }) => (
-                      <td key={stroke}>
-                        <Since
-                          missed={players.find((each) => each.player === player)}
-                          name={playerName(player)}
-                          stroke={strokes[stroke]}
-                        />
-                      </td>
-                    ))}
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-            <a class="button" href={href('coverage')}>
-              {words.value.today.coverage}
-            </a>
-          </>
-        )}
-      </main>
-      <Bar />
+      <p class="small">{t.means(OVERDUE.after)}</p>
+      <table class="neglected">
+        <thead>
+          <tr>
+            <th scope="col">{lookWords.value.glance.player}</th>
+            {lines.map(({ stroke }) => (
+              <th key={stroke} scope="col">
+                <span>{strokes[stroke]}</span>
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {seen.map((player) => (
+            <tr key={player}>
+              <th scope="row">
+                <a href={href('coverage', player)}>{playerName(player)}</a>
+              </th>
+              {lines.map(({ stroke, players }) => (
+                <td key={stroke}>
+                  <Since
+                    missed={players.find((each) => each.player === player)}
+                    name={playerName(player)}
+                    stroke={strokes[stroke]}
+                  />
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <a class="button" href={href('coverage')}>
+        {words.value.today.coverage}
+      </a>
     </>
   );
 }

@@ -1,10 +1,7 @@
 import { estimated, waiting } from '../estimates.ts';
 import { squad } from '../ledger.ts';
-import { Bar } from '../parts/bar.tsx';
-import { Messages } from '../parts/messages.tsx';
+import { FiguresPage } from '../parts/figures-page.tsx';
 import { Notice } from '../parts/notice.tsx';
-import { Reading } from '../parts/reading.tsx';
-import { history } from '../practices.ts';
 import { href } from '../route.ts';
 import { figureWords } from '../words/figure-words.ts';
 import { lookWords } from '../words/look-words.ts';
@@ -21,15 +18,9 @@ export function EveningScreen() {
   const t = lookWords.value.evening;
   const played = estimated.value.some(({ rounds }) => rounds.length > 0);
   return (
-    <>
-      <main class="page evening">
-        <header>
-          <h1>{words.value.today.evening}</h1>
-        </header>
-        <Messages />
-        {history.value === undefined ? (
-          <Reading />
-        ) : played ? (
+    <FiguresPage title={words.value.today.evening} class="evening">
+      {() =>
+        played ? (
           <>
             {waiting.value > 0 && (
               <Notice>{figureWords.value.beingWorkedOut(waiting.value)}</Notice>
@@ -39,10 +30,9 @@ export function EveningScreen() {
           </>
         ) : (
           <p>{t.nothing}</p>
-        )}
-      </main>
-      <Bar />
-    </>
+        )
+      }
+    </FiguresPage>
   );
 }
 
@@ -74,7 +64,7 @@ function Behind() {
   ] as const;
   return (
     <>
-      <section class="part" aria-labelledby="behind">
+      <section class="part no-print" aria-labelledby="behind">
         <h2 id="behind">{look.evening.more}</h2>
         <ul class="ruled">
           {ways.map(([place, name]) => (
@@ -86,7 +76,7 @@ function Behind() {
           ))}
         </ul>
       </section>
-      <section class="part" aria-labelledby="players">
+      <section class="part no-print" aria-labelledby="players">
         <h2 id="players">{look.evening.players}</h2>
         <p class="small faint">{figureWords.value.review.squadNote}</p>
         <div class="row">

@@ -2,16 +2,13 @@ import { type Family, families } from '../../core/drill/drill.ts';
 import { type Level, toldLevel } from '../../core/figures/level.ts';
 import type { LevelFit } from '../../core/figures/level-fit.ts';
 import { changeWord } from '../../core/figures/level-word.ts';
-import { playerTrends } from '../../core/figures/player-trends.ts';
 import { type TrendWord, trendWords } from '../../core/figures/trend.ts';
-import { estimated, waiting } from '../estimates.ts';
+import { waiting } from '../estimates.ts';
 import { squad } from '../ledger.ts';
 import { levels } from '../levels.ts';
-import { Bar } from '../parts/bar.tsx';
-import { Messages } from '../parts/messages.tsx';
+import { FiguresPage } from '../parts/figures-page.tsx';
 import { Notice } from '../parts/notice.tsx';
-import { Reading } from '../parts/reading.tsx';
-import { history } from '../practices.ts';
+import { trendOf } from '../player-trends.ts';
 import { href } from '../route.ts';
 import { figureWords } from '../words/figure-words.ts';
 import { lookWords } from '../words/look-words.ts';
@@ -27,22 +24,9 @@ import './glance.css';
 export function GlanceScreen() {
   const t = lookWords.value.glance;
   return (
-    <>
-      <main class="page glance">
-        <header>
-          <h1>{t.title}</h1>
-        </header>
-        <Messages />
-        {history.value === undefined ? (
-          <Reading />
-        ) : levels.value ? (
-          <Squad fit={levels.value} />
-        ) : (
-          <p>{t.nothing}</p>
-        )}
-      </main>
-      <Bar />
-    </>
+    <FiguresPage title={t.title} class="glance">
+      {() => (levels.value ? <Squad fit={levels.value} /> : <p>{t.nothing}</p>)}
+    </FiguresPage>
   );
 }
 
@@ -53,10 +37,11 @@ function Squad({ fit }: { fit: LevelFit }) {
     players.map(({ id }) => [id, families.map((family) => toldLevel(fit, id, family))]),
   );
   const scales = families.map((_, at) => levelScale([...levelsOf.values()].map((own) => own[at])));
-  const trends = playerTrends(estimated.value);
+  // Too few are known as long as some are being worked out.
   const wordOf = (player: string, family: Family): TrendWord =>
-    trends.get(player)?.find((kind) => kind.family === family && !kind.onTarget)?.trend.word ??
-    'too-few';
+    trendOf(player, { family, onTarget: false })?.word ?? 'too-few';
+  const overallOf = (player: string): TrendWord =>
+    waiting.value > 0 ? 'too-few' : changeWord(fit, player);
   return (
     <>
       {waiting.value > 0 && <Notice>{figureWords.value.beingWorkedOut(waiting.value)}</Notice>}
@@ -81,7 +66,7 @@ function Squad({ fit }: { fit: LevelFit }) {
                 <a href={href('line', id)}>{name}</a>
               </th>
               <td>
-                <Overall player={id} name={name} word={changeWord(fit, id)} />
+                <Overall player={id} name={name} word={overallOf(id)} />
               </td>
               {families.map((family, at) => (
                 <td key={family}>

@@ -1,6 +1,7 @@
 import { addDays, daysBetween } from '../../core/calendar.ts';
 import type { LinePoint } from '../../core/figures/level-line.ts';
 import type { PracticePoint } from '../../core/figures/practice-trend.ts';
+import { Graph } from '../parts/graph.tsx';
 import { figureWords } from '../words/figure-words.ts';
 import { lookWords } from '../words/look-words.ts';
 import { lineChart } from './chart-paths.ts';
@@ -26,22 +27,22 @@ export function LineChart({
   const chart = lineChart(line, dots);
   return (
     <figure class="line-chart">
-      <span class="small number line-top">{percent(chart.top)}</span>
-      <svg
-        viewBox={`0 0 ${chart.width} ${chart.height}`}
-        preserveAspectRatio="none"
-        role="img"
-        aria-label={`${t.line(percent(first.share), percent(last.share), Math.round(first.weeksAgo))} ${t.dots(dots.length)}`}
+      <Graph
+        size={[chart.width, chart.height]}
+        label={`${t.line(percent(first.share), percent(last.share), Math.round(first.weeksAgo))} ${t.dots(dots.length)}`}
+        top={percent(chart.top)}
+        bottom={percent(chart.bottom)}
+        ends={
+          <>
+            <span>{shortDate(addDays(end, -days))}</span>
+            <span>{shortDate(end)}</span>
+          </>
+        }
       >
         <path class="line-band" d={chart.band} />
-        <path class="line-trace" d={chart.path} />
-        <path class="line-dots" d={chart.dots} />
-      </svg>
-      <span class="small number line-bottom">{percent(chart.bottom)}</span>
-      <figcaption class="small">
-        <span>{shortDate(addDays(end, -days))}</span>
-        <span>{shortDate(end)}</span>
-      </figcaption>
+        <path class="graph-line" d={chart.path} />
+        <path class="graph-dots" d={chart.dots} />
+      </Graph>
     </figure>
   );
 }

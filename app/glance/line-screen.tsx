@@ -1,19 +1,19 @@
 import { type Family, families } from '../../core/drill/drill.ts';
+import { LATELY_WEEKS } from '../../core/figures/lately.ts';
 import { toldLevel } from '../../core/figures/level.ts';
 import type { LevelFit } from '../../core/figures/level-fit.ts';
 import { levelLine } from '../../core/figures/level-line.ts';
 import { changeWord } from '../../core/figures/level-word.ts';
-import { practiceTrend } from '../../core/figures/practice-trend.ts';
+import { type PracticePoint, practiceTrend } from '../../core/figures/practice-trend.ts';
+import { lastWeeks } from '../../core/figures/review.ts';
 import { isOnTarget, playerStints } from '../../core/figures/stints.ts';
-import { estimated } from '../estimates.ts';
+import { estimated, waiting } from '../estimates.ts';
 import { squad } from '../ledger.ts';
 import { levels, targetLevels } from '../levels.ts';
-import { Bar } from '../parts/bar.tsx';
 import { Explained } from '../parts/explained.tsx';
-import { Messages } from '../parts/messages.tsx';
+import { FiguresPage } from '../parts/figures-page.tsx';
 import { playerName } from '../parts/names.ts';
-import { Reading } from '../parts/reading.tsx';
-import { history } from '../practices.ts';
+import { trendOf, trends } from '../player-trends.ts';
 import { href } from '../route.ts';
 import { figureWords } from '../words/figure-words.ts';
 import { kindName } from '../words/kind-name.ts';
@@ -36,20 +36,16 @@ export function LineScreen({
   const onTarget = target !== undefined;
   const fit = onTarget ? targetLevels.value : levels.value;
   return (
-    <>
-      <main class="page">
-        <header>
-          <h1 class="break">{playerName(player)}</h1>
-          <a class="button" href={href('glance')}>
-            {lookWords.value.glance.title}
-          </a>
-        </header>
-        <Messages />
-        {history.value === undefined ? (
-          <Reading />
-        ) : !squad.value.has(player) ? (
-          <p>{figureWords.value.review.notHere}</p>
-        ) : (
+    <FiguresPage
+      title={playerName(player)}
+      beside={
+        <a class="button" href={href('glance')}>
+          {lookWords.value.glance.title}
+        </a>
+      }
+    >
+      {() =>
+        squad.value.has(player) ? (
           <>
             {fit ? <Line {...{ fit, player, family }} /> : <p>{t.unseen}</p>}
             <Kinds player={player} family={family} onTarget={onTarget} />
@@ -57,10 +53,11 @@ export function LineScreen({
               <span class="break">{figureWords.value.review.openPlayer(playerName(player))}</span>
             </a>
           </>
-        )}
-      </main>
-      <Bar />
-    </>
+        ) : (
+          <p>{figureWords.value.review.notHere}</p>
+        )
+      }
+    </FiguresPage>
   );
 }
 
@@ -82,7 +79,7 @@ function Kinds({
   const to = (each: (typeof seen)[number]) =>
     href('line', player, each.family, ...(each.onTarget ? ['target'] : []));
   return (
-    <nav class="line-kinds" aria-label={lookWords.value.line.kinds}>
+    <nav class="line-kinds no-print" aria-label={lookWords.value.line.kinds}>
       <a href={href('line', player)} aria-current={family === undefined ? 'page' : undefined}>
         {lookWords.value.glance.allLong}
       </a>
@@ -109,18 +106,15 @@ function Line({
   family: Family | undefined;
 }) {
   const { line: t, percent } = lookWords.value;
-  const { trendWords } = figureWords.value;
   const line = levelLine(fit, { player, ...(family && { kind: family }) });
   const now = line?.at(-1);
   const tells = (family ? [family] : [...fit.kinds.keys()]).some((kind) =>
     toldLevel(fit, player, kind),
   );
   if (!line || !now || !tells) return <p>{t.unseen}</p>;
-  const own = (playerStints(estimated.value).get(player) ?? []).filter(
-    (stint) =>
-      isOnTarget(stint) === fit.onTarget && (family === undefined || stint.terms.family === family),
-  );
-  const trend = practiceTrend(own);
+  const points = family
+    ? trendOf(player, { family, onTarget: fit.onTarget })?.points
+    : pointsOfAll(player, fit.onTarget);
   const said = fit.onTarget ? t.saysOnTarget : t.says;
   return (
     <section class="part" aria-labelledby="line">
@@ -132,17 +126,52 @@ function Line({
           {said(percent(now.share), percent(now.low), percent(now.high))}
         </Explained>
       </p>
-      <LineChart line={line} points={trend.points} end={estimated.value.at(-1)?.date ?? ''} />
-      {!fit.onTarget && (
-        <p>
-          <Explained of={family ? 'trend' : 'overall'}>
-            {family
-              ? t.word(trendWords[trend.word])
-              : t.wordOverall(trendWords[changeWord(fit, player)])}
-          </Explained>
-        </p>
+      <LineChart line={line} points={points ?? []} end={estimated.value.at(-1)?.date ?? ''} />
+      {trends.value ? (
+        <Word {...{ fit, player, family }} />
+      ) : (
+        <p role="status">{figureWords.value.beingWorkedOut(waiting.value)}</p>
       )}
       <p class="small faint">{t.means}</p>
     </section>
+  );
+}
+
+/** The practices as dots, of all kinds of work together. */
+function pointsOfAll(player: string, onTarget: boolean): PracticePoint[] {
+  const { now } = lastWeeks(estimated.value, LATELY_WEEKS);
+  const own = playerStints(now).get(player) ?? [];
+  return practiceTrend(own.filter((stint) => isOnTarget(stint) === onTarget)).points;
+}
+
+/** Which way it goes and over how many practices; of balls on target of one kind at a time only. */
+function Word({
+  fit,
+  player,
+  family,
+}: {
+  fit: LevelFit;
+  player: string;
+  family?: Family | undefined;
+}) {
+  const { line: t } = lookWords.value;
+  const { trendWords } = figureWords.value;
+  if (family) {
+    const { word, points } = trendOf(player, { family, onTarget: fit.onTarget }) ?? {};
+    if (!word || !points) return null;
+    return (
+      <p>
+        <Explained of="trend">{t.word(trendWords[word], points.length)}</Explained>
+      </p>
+    );
+  }
+  if (fit.onTarget) return null;
+  const practices = fit.players.get(player)?.practices ?? 0;
+  return (
+    <p>
+      <Explained of="overall">
+        {t.wordOverall(trendWords[changeWord(fit, player)], practices)}
+      </Explained>
+    </p>
   );
 }

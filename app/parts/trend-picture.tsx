@@ -1,6 +1,7 @@
 import type { PracticeTrend } from '../../core/figures/practice-trend.ts';
 import { figureWords } from '../words/figure-words.ts';
 import { Explained } from './explained.tsx';
+import { Graph } from './graph.tsx';
 import { HEIGHT, plotOf, WIDTH } from './plot.ts';
 import './trend-picture.css';
 
@@ -21,31 +22,27 @@ export function TrendPicture({ name, trend }: { name: string; trend: PracticeTre
       {!plot || !first || !last ? (
         <p class="small">{t.noPoint}</p>
       ) : (
-        <>
-          <div class="trend-plot">
-            <span class="small number">{t.percent(plot.top)}</span>
-            <svg
-              viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
-              preserveAspectRatio="none"
-              role="img"
-              aria-label={t.plot(points.length, t.percent(plot.bottom), t.percent(plot.top))}
-            >
-              {plot.line && (
-                <path
-                  class="trend-line"
-                  d={`M${plot.line.from.x} ${plot.line.from.y}L${plot.line.to.x} ${plot.line.to.y}`}
-                />
-              )}
-              <path class="trend-dots" d={plot.dots.map(({ x, y }) => `M${x} ${y}h0`).join('')} />
-            </svg>
-            <span class="small number">{t.percent(plot.bottom)}</span>
-          </div>
-          <p class="trend-ends small">
-            <span>{t.shortDate(first.date)}</span>
-            <Explained of="practices">{t.practices(points.length)}</Explained>
-            <span>{t.shortDate(last.date)}</span>
-          </p>
-        </>
+        <Graph
+          size={[WIDTH, HEIGHT]}
+          label={t.plot(points.length, t.percent(plot.bottom), t.percent(plot.top))}
+          top={t.percent(plot.top)}
+          bottom={t.percent(plot.bottom)}
+          ends={
+            <>
+              <span>{t.shortDate(first.date)}</span>
+              <Explained of="practices">{t.practices(points.length)}</Explained>
+              <span>{t.shortDate(last.date)}</span>
+            </>
+          }
+        >
+          {plot.line && (
+            <path
+              class="graph-line"
+              d={`M${plot.line.from.x} ${plot.line.from.y}L${plot.line.to.x} ${plot.line.to.y}`}
+            />
+          )}
+          <path class="graph-dots" d={plot.dots.map(({ x, y }) => `M${x} ${y}h0`).join('')} />
+        </Graph>
       )}
     </div>
   );

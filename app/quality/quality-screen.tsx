@@ -2,12 +2,9 @@ import { fociHeld } from '../../core/figures/focus-held.ts';
 import type { Summary } from '../../core/ledger/summary.ts';
 import { estimated } from '../estimates.ts';
 import { squad } from '../ledger.ts';
-import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
-import { Messages } from '../parts/messages.tsx';
+import { FiguresPage } from '../parts/figures-page.tsx';
 import { playerName } from '../parts/names.ts';
-import { Reading } from '../parts/reading.tsx';
-import { history } from '../practices.ts';
 import { go } from '../route.ts';
 import { qualityWords } from '../words/quality-words.ts';
 import { words } from '../words/words.ts';
@@ -25,16 +22,14 @@ export function QualityScreen({ player }: { player?: string | undefined }) {
   const isOne = player !== undefined && squad.value.has(player);
   const summaries = estimated.value;
   return (
-    <>
-      <main class="page">
-        <header>
-          <h1 class="break">{isOne ? playerName(player) : t.title}</h1>
-          <Button onClick={() => (isOne ? go('quality') : go('review'))}>{words.value.back}</Button>
-        </header>
-        <Messages />
-        {history.value === undefined ? (
-          <Reading />
-        ) : isOne ? (
+    <FiguresPage
+      title={isOne ? playerName(player) : t.title}
+      beside={
+        <Button onClick={() => (isOne ? go('quality') : go('review'))}>{words.value.back}</Button>
+      }
+    >
+      {() =>
+        isOne ? (
           <>
             <OwnFociHeld summaries={summaries} player={player} coach />
             <CarePart summaries={summaries} player={player} />
@@ -42,10 +37,9 @@ export function QualityScreen({ player }: { player?: string | undefined }) {
           </>
         ) : (
           <Squad summaries={summaries} />
-        )}
-      </main>
-      <Bar />
-    </>
+        )
+      }
+    </FiguresPage>
   );
 }
 

@@ -5,6 +5,7 @@ import {
   roundsBesideQuality,
 } from '../../core/figures/quality-beside-volume.ts';
 import type { Summary } from '../../core/ledger/summary.ts';
+import { Graph } from '../parts/graph.tsx';
 import { drillName } from '../words/drill-text.ts';
 import { focusQuestion } from '../words/focus-question.ts';
 import { qualityWords } from '../words/quality-words.ts';
@@ -50,25 +51,23 @@ function Picture({ summaries, focus }: { summaries: readonly Summary[]; focus: s
   const ends = [number(plot.least), number(plot.most)] as const;
   const at = ({ x, y }: { x: number; y: number }) => `M${x} ${y}h0`;
   return (
-    <figure>
-      <div class="quality-plot">
-        <span class="small number">{t.percent(1)}</span>
-        <svg
-          viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
-          preserveAspectRatio="none"
-          role="img"
-          aria-label={t.picture(practices.length, ...ends)}
-        >
-          <path class="quality-marks" d={plot.marks.slice(0, -1).map(at).join('')} />
-          <path class="quality-frame" d={at(newest)} />
-          <path class="quality-newest" d={at(newest)} />
-        </svg>
-        <span class="small number">{t.percent(0)}</span>
-      </div>
-      <p class="quality-ends small">
-        <span>{ends[0]}</span>
-        <span>{t.touches(plot.most)}</span>
-      </p>
+    <figure class="quality-plot">
+      <Graph
+        size={[WIDTH, HEIGHT]}
+        label={t.picture(practices.length, ...ends)}
+        top={t.percent(1)}
+        bottom={t.percent(0)}
+        ends={
+          <>
+            <span>{ends[0]}</span>
+            <span>{t.touches(plot.most)}</span>
+          </>
+        }
+      >
+        <path class="graph-dots" d={plot.marks.slice(0, -1).map(at).join('')} />
+        <path class="graph-dots quality-frame" d={at(newest)} />
+        <path class="graph-dots quality-newest" d={at(newest)} />
+      </Graph>
     </figure>
   );
 }

@@ -3,7 +3,7 @@ import { isOnTarget, type Stint } from '../../core/figures/stints.ts';
 import { Consistent, Touches } from '../parts/figure.tsx';
 import { drillName } from '../words/drill-text.ts';
 import { figureWords } from '../words/figure-words.ts';
-import { RateRow } from './rates.tsx';
+import { SetsRow, TouchesRow } from './rates.tsx';
 
 /** What some stints come to, drill by drill; sets a minute for each size of a set by itself. */
 export function DrillPart({ stints }: { stints: Stint[] }) {
@@ -31,18 +31,9 @@ export function DrillPart({ stints }: { stints: Stint[] }) {
                 </div>
               )}
               {drill.sizes.map(({ size, rates }) => (
-                <RateRow
-                  key={size}
-                  name={`${t.setsPerMinute}, ${f.sized[rule](size)}`}
-                  of="rate"
-                  rate={rates.perMinute}
-                />
+                <SetsRow key={size} rates={rates} sized={f.sized[rule](size)} />
               ))}
-              <RateRow
-                name={t.touchesPerMinute}
-                of="touchRate"
-                rate={drill.rates.touchesPerMinute}
-              />
+              <TouchesRow rates={drill.rates} />
               <div>
                 <dt>{t.touches}</dt>
                 <dd>

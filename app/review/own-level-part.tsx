@@ -1,7 +1,9 @@
 import { toldLevel } from '../../core/figures/level.ts';
 import { changeOver } from '../../core/figures/level-change.ts';
 import { differenceOfTwo } from '../../core/figures/level-difference.ts';
+import type { LevelFit } from '../../core/figures/level-fit.ts';
 import { changeWord } from '../../core/figures/level-word.ts';
+import { waiting } from '../estimates.ts';
 import { levels, targetLevels } from '../levels.ts';
 import { Explained } from '../parts/explained.tsx';
 import { playerName } from '../parts/names.ts';
@@ -22,7 +24,6 @@ export function OwnLevelPart({ player }: { player: string }) {
       return level ? [{ fit, family, level }] : [];
     }),
   );
-  const change = levels.value && changeOver(levels.value, WEEKS, player);
   return (
     <section class="part" aria-labelledby="levels">
       <h2 id="levels">{t.levels}</h2>
@@ -49,18 +50,26 @@ export function OwnLevelPart({ player }: { player: string }) {
             </div>
           );
         })}
-        {levels.value && (
-          <div>
-            <dt>{t.overall}</dt>
-            <dd>
-              <Explained of="overall">
-                <b>{figureWords.value.trendWords[changeWord(levels.value, player)]}</b>
-                {change && <>, {t.roseWith(change.rise)}</>}
-              </Explained>
-            </dd>
-          </div>
-        )}
+        {levels.value && waiting.value === 0 && <OverAll fit={levels.value} player={player} />}
       </dl>
     </section>
+  );
+}
+
+/** The word over all kinds of work, the practices it rests on, and how sure it is. */
+function OverAll({ fit, player }: { fit: LevelFit; player: string }) {
+  const { review: t, trendWords, practices } = figureWords.value;
+  const word = changeWord(fit, player);
+  const change = word === 'too-few' ? undefined : changeOver(fit, WEEKS, player);
+  return (
+    <div>
+      <dt>{t.overall}</dt>
+      <dd>
+        <Explained of="overall">
+          <b>{trendWords[word]}</b>, {practices(fit.players.get(player)?.practices ?? 0)}
+          {change && <>, {t.roseWith(change.rise)}</>}
+        </Explained>
+      </dd>
+    </div>
   );
 }

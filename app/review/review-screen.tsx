@@ -1,12 +1,9 @@
 import { estimated, waiting } from '../estimates.ts';
 import { squad } from '../ledger.ts';
-import { Bar } from '../parts/bar.tsx';
 import { Button } from '../parts/button.tsx';
-import { Messages } from '../parts/messages.tsx';
+import { FiguresPage } from '../parts/figures-page.tsx';
 import { playerName } from '../parts/names.ts';
 import { Notice } from '../parts/notice.tsx';
-import { Reading } from '../parts/reading.tsx';
-import { history } from '../practices.ts';
 import { QualityLink } from '../quality/quality-link.tsx';
 import { go } from '../route.ts';
 import { figureWords } from '../words/figure-words.ts';
@@ -20,19 +17,19 @@ export function ReviewScreen({ player }: { player?: string | undefined }) {
   const known = player === undefined || squad.value.has(player);
   const played = estimated.value.filter(({ rounds }) => rounds.length > 0);
   return (
-    <>
-      <main class="page">
-        <header>
-          <h1 class="break">{known && player !== undefined ? playerName(player) : t.title}</h1>
-          {player !== undefined && <Button onClick={() => go('numbers')}>{t.toSquad}</Button>}
-        </header>
-        <Messages />
-        <p class="small faint">{t.squadNote}</p>
-        <QualityLink player={player} />
-        {waiting.value > 0 && <Notice>{figureWords.value.beingWorkedOut(waiting.value)}</Notice>}
-        {history.value === undefined ? (
-          <Reading />
-        ) : !known ? (
+    <FiguresPage
+      title={known && player !== undefined ? playerName(player) : t.title}
+      beside={player !== undefined && <Button onClick={() => go('numbers')}>{t.toSquad}</Button>}
+      above={
+        <>
+          <p class="small faint">{t.squadNote}</p>
+          <QualityLink player={player} />
+          {waiting.value > 0 && <Notice>{figureWords.value.beingWorkedOut(waiting.value)}</Notice>}
+        </>
+      }
+    >
+      {() =>
+        !known ? (
           <p>{t.notHere}</p>
         ) : played.length === 0 ? (
           <p>{t.nothing}</p>
@@ -40,9 +37,8 @@ export function ReviewScreen({ player }: { player?: string | undefined }) {
           <SquadReview summaries={played} />
         ) : (
           <PlayerReview summaries={played} player={player} />
-        )}
-      </main>
-      <Bar />
-    </>
+        )
+      }
+    </FiguresPage>
   );
 }

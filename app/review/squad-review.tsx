@@ -1,11 +1,11 @@
-import { type KindTrend, playerTrends } from '../../core/figures/player-trends.ts';
+import type { KindTrend } from '../../core/figures/player-trends.ts';
 import { lastWeeks } from '../../core/figures/review.ts';
-import { pairStints } from '../../core/figures/stints.ts';
+import { pairStints, playerStints } from '../../core/figures/stints.ts';
 import { trendWords as trendWordsInOrder } from '../../core/figures/trend.ts';
 import type { Summary } from '../../core/ledger/summary.ts';
-import { waiting } from '../estimates.ts';
 import { squad } from '../ledger.ts';
 import { Explained } from '../parts/explained.tsx';
+import { trends } from '../player-trends.ts';
 import { href } from '../route.ts';
 import { figureWords } from '../words/figure-words.ts';
 import { kindName } from '../words/kind-name.ts';
@@ -34,8 +34,8 @@ export function SquadReview({ summaries }: { summaries: Summary[] }) {
 /** Everyone in the order of the squad, with the word for each kind of work; the dots are a touch away. */
 function Players({ summaries }: { summaries: Summary[] }) {
   const t = figureWords.value.review;
-  const trends = playerTrends(summaries);
-  const played = [...squad.value.values()].filter(({ id }) => trends.has(id));
+  const stints = playerStints(summaries);
+  const played = [...squad.value.values()].filter(({ id }) => stints.has(id));
   return (
     <section class="part" aria-labelledby="players">
       <h2 id="players">{t.players}</h2>
@@ -46,7 +46,7 @@ function Players({ summaries }: { summaries: Summary[] }) {
             <a class="break" href={href('review', id)}>
               {name}
             </a>
-            {waiting.value === 0 && <Words works={trends.get(id) ?? []} />}
+            <Words works={trends.value?.get(id) ?? []} />
           </li>
         ))}
       </ul>

@@ -3,7 +3,7 @@ import type { Stint } from '../../core/figures/stints.ts';
 import { Consistent, Touches } from '../parts/figure.tsx';
 import { figureWords } from '../words/figure-words.ts';
 import { kindName } from '../words/kind-name.ts';
-import { RateRow } from './rates.tsx';
+import { SetsRow, TouchesRow } from './rates.tsx';
 
 /** What some stints come to, by kind of work. */
 export function WorkPart({ stints, note }: { stints: Stint[]; note: string }) {
@@ -26,8 +26,8 @@ export function WorkPart({ stints, note }: { stints: Stint[]; note: string }) {
                 </dd>
               </div>
             )}
-            <RateRow name={t.setsPerMinute} of="rate" rate={work.rates.perMinute} />
-            <RateRow name={t.touchesPerMinute} of="touchRate" rate={work.rates.touchesPerMinute} />
+            <SetsRow rates={work.rates} />
+            <TouchesRow rates={work.rates} />
             <div>
               <dt>{t.touches}</dt>
               <dd>

@@ -1,11 +1,8 @@
 import { seasonWork, TERM_WEEKS, termTouches } from '../../core/figures/season-work.ts';
 import { Whose } from '../coverage/whose.tsx';
 import { estimated } from '../estimates.ts';
-import { Bar } from '../parts/bar.tsx';
-import { Messages } from '../parts/messages.tsx';
+import { FiguresPage } from '../parts/figures-page.tsx';
 import { playerName } from '../parts/names.ts';
-import { Reading } from '../parts/reading.tsx';
-import { history } from '../practices.ts';
 import { lookWords } from '../words/look-words.ts';
 import { planningWords } from '../words/planning-words.ts';
 import { words } from '../words/words.ts';
@@ -14,17 +11,12 @@ import './season.css';
 /** How work and level went over the months, and what a term adds up to; of the squad or one player. */
 export function SeasonScreen({ player }: { player?: string | undefined }) {
   return (
-    <>
-      <main class="page">
-        <header>
-          <h1>{lookWords.value.season.title}</h1>
-        </header>
-        <Messages />
-        <Whose place="season" player={player} />
-        {history.value === undefined ? <Reading /> : <Season player={player} />}
-      </main>
-      <Bar />
-    </>
+    <FiguresPage
+      title={lookWords.value.season.title}
+      above={<Whose place="season" player={player} />}
+    >
+      {() => <Season player={player} />}
+    </FiguresPage>
   );
 }
 

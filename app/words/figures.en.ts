@@ -4,6 +4,9 @@ import { at, formats } from './format.ts';
 
 const { isOne, one, number, tenths, hundredths, percent, shortDay, count } = formats('en');
 
+/** A number to one place with what it counts. */
+const count1 = (n: number, single: string, many: string) =>
+  `${one.format(n)} ${isOne(n) ? single : many}`;
 const rate = (n: number) => (n < 10 ? hundredths : tenths).format(n);
 
 /** What a figure means, what it is made from and how it is computed: a sentence each. */
@@ -58,7 +61,8 @@ export const figures = {
 
   trends: 'Over the practices',
   player: {
-    trendsNote: 'Every dot is one practice: how many of the balls came back, or met the target.',
+    trendsNote:
+      'Every dot is one practice of the last twelve weeks: how many of the balls came back, or met the target.',
   },
 
   review: {
@@ -79,6 +83,8 @@ export const figures = {
     byKindNote: 'Of a pair: what two players do together in a minute on the round clock.',
     byKindNoteOwn: 'What this player took part in, with all partners together.',
     setsPerMinute: 'Sets a minute',
+    /** After a number of sets, where they are too few to say how many a minute. */
+    inMinutes: (minutes: number) => `in ${count1(minutes, 'minute', 'minutes')}`,
     touchesPerMinute: 'Touches a minute',
     touches: 'Touches',
     change: 'Compared with the weeks before',
@@ -93,7 +99,8 @@ export const figures = {
       'too-little': 'too few sets to compare',
     },
     noChange: 'Nothing to compare: one of the two spans has no round, or no set, of the same work.',
-    trendsNote: 'All practices, each a dot. The word says what the dots allow to say.',
+    trendsNote:
+      'The practices of the last twelve weeks, each a dot. The word says what the dots allow to say.',
     levels: 'Level, with an average partner',
     levelsNote:
       'A count belongs to two. This is what each makes of a ball now, with an average partner at an average drill. Look at the whole range first. It is for choosing pairs and work, and no judgement of anyone.',
@@ -244,7 +251,7 @@ export const figures = {
       title: 'The word for a trend',
       means:
         'Whether it gets better over the practices, and whether that is more than luck: rising, steady, falling, not clear yet, or too few yet.',
-      from: 'It is made from how many balls came back in each practice; every practice is one dot, whatever its drills were, so a harder drill looks like a fall.',
+      from: 'It is made from how many balls came back in each practice of the last twelve weeks; every practice is one dot, whatever its drills were, so a harder drill looks like a fall.',
       how: 'The middle of all slopes between two dots (Theil and Sen) and the Mann-Kendall test: rising or falling needs six practices, and without real change luck alone gives such a word up to once in ten; steady a range of less than five in a hundred over four weeks.',
     },
     change: {
@@ -277,7 +284,7 @@ export const figures = {
     practices: {
       title: 'Practices',
       means: 'How many practices the word rests on.',
-      from: 'It is made from the practices in which this kind of work was played.',
+      from: 'It is made from the practices of the last twelve weeks in which this kind of work was played.',
       how: 'They are counted, once each.',
     },
   } satisfies Record<string, Explanation>,

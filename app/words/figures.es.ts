@@ -5,6 +5,9 @@ import { at, formats } from './format.ts';
 
 const { one, number, tenths, hundredths, percent, shortDay, isOne, count } = formats('es');
 
+/** A number to one place with what it counts. */
+const count1 = (n: number, single: string, many: string) =>
+  `${one.format(n)} ${isOne(n) ? single : many}`;
 const rate = (n: number) => (n < 10 ? hundredths : tenths).format(n);
 
 export const figures: FigureWords = {
@@ -50,7 +53,7 @@ export const figures: FigureWords = {
   trends: 'A lo largo de los entrenamientos',
   player: {
     trendsNote:
-      'Cada punto es un entrenamiento: cuántas de las bolas volvieron, o dieron en el objetivo.',
+      'Cada punto es un entrenamiento de las últimas doce semanas: cuántas de las bolas volvieron, o dieron en el objetivo.',
   },
 
   review: {
@@ -72,6 +75,7 @@ export const figures: FigureWords = {
       'De una pareja: lo que dos jugadores hacen juntos en un minuto del reloj de la ronda.',
     byKindNoteOwn: 'Aquello en lo que participó este jugador, con todos sus compañeros.',
     setsPerMinute: 'Series por minuto',
+    inMinutes: (minutes) => `en ${count1(minutes, 'minuto', 'minutos')}`,
     touchesPerMinute: 'Golpes por minuto',
     touches: 'Golpes',
     change: 'Comparado con las semanas anteriores',
@@ -90,7 +94,7 @@ export const figures: FigureWords = {
     noChange:
       'Nada que comparar: uno de los dos periodos no tiene ninguna ronda, o ninguna serie, del mismo trabajo.',
     trendsNote:
-      'Todos los entrenamientos, cada uno un punto. La palabra dice lo que los puntos permiten decir.',
+      'Los entrenamientos de las últimas doce semanas, cada uno un punto. La palabra dice lo que los puntos permiten decir.',
     levels: 'Nivel, con un compañero medio',
     levelsNote:
       'Una cuenta es de dos. Esto es lo que cada uno hace con una bola ahora, con un compañero medio en un ejercicio medio. Mira primero el margen entero. Sirve para elegir parejas y trabajo, y no es un juicio sobre nadie.',
@@ -240,7 +244,7 @@ export const figures: FigureWords = {
       title: 'La palabra de la tendencia',
       means:
         'Si mejora a lo largo de los entrenamientos, y si es más que suerte: sube, estable, baja, aún no está claro, o aún son pocos.',
-      from: 'Sale de cuántas bolas volvieron en cada entrenamiento; cada entrenamiento es un punto, sean cuales sean sus ejercicios, así que un ejercicio más difícil parece una bajada.',
+      from: 'Sale de cuántas bolas volvieron en cada entrenamiento de las últimas doce semanas; cada entrenamiento es un punto, sean cuales sean sus ejercicios, así que un ejercicio más difícil parece una bajada.',
       how: 'La mediana de todas las pendientes entre dos puntos (Theil y Sen) y la prueba de Mann-Kendall: sube o baja exige seis entrenamientos, y sin un cambio real la suerte sola da esa palabra hasta una vez de cada diez; estable, un intervalo de menos de cinco en cien en cuatro semanas.',
     },
     change: {
@@ -273,7 +277,7 @@ export const figures: FigureWords = {
     practices: {
       title: 'Entrenamientos',
       means: 'En cuántos entrenamientos se apoya la palabra.',
-      from: 'Sale de los entrenamientos en que se hizo este tipo de trabajo.',
+      from: 'Sale de los entrenamientos de las últimas doce semanas en que se hizo este tipo de trabajo.',
       how: 'Se cuenta cada uno una vez.',
     },
   },

@@ -5,6 +5,9 @@ import { at, formats } from './format.ts';
 
 const { one, number, tenths, hundredths, percent, shortDay, isOne, count } = formats('fr');
 
+/** A number to one place with what it counts. */
+const count1 = (n: number, single: string, many: string) =>
+  `${one.format(n)} ${isOne(n) ? single : many}`;
 const rate = (n: number) => (n < 10 ? hundredths : tenths).format(n);
 
 export const figures: FigureWords = {
@@ -49,7 +52,7 @@ export const figures: FigureWords = {
   trends: 'Au fil des séances',
   player: {
     trendsNote:
-      'Chaque point est une séance : combien de balles sont revenues, ou ont touché la cible.',
+      'Chaque point est une séance des douze dernières semaines : combien de balles sont revenues, ou ont touché la cible.',
   },
 
   review: {
@@ -70,6 +73,7 @@ export const figures: FigureWords = {
     byKindNote: 'D’une paire : ce que deux joueurs font ensemble en une minute de chrono.',
     byKindNoteOwn: 'Ce à quoi ce joueur a pris part, tous partenaires confondus.',
     setsPerMinute: 'Séries par minute',
+    inMinutes: (minutes) => `en ${count1(minutes, 'minute', 'minutes')}`,
     touchesPerMinute: 'Frappes par minute',
     touches: 'Frappes',
     change: 'Comparé aux semaines d’avant',
@@ -88,7 +92,7 @@ export const figures: FigureWords = {
     noChange:
       'Rien à comparer : l’une des deux périodes n’a pas de passage, ou pas de série, du même travail.',
     trendsNote:
-      'Toutes les séances, un point chacune. Le mot dit ce que les points permettent de dire.',
+      'Les séances des douze dernières semaines, un point chacune. Le mot dit ce que les points permettent de dire.',
     levels: 'Le niveau, avec un partenaire moyen',
     levelsNote:
       'Un compte appartient à deux personnes. Voici ce que chacun fait d’une balle en ce moment, avec un partenaire moyen à un exercice moyen. Regardez d’abord toute la fourchette. C’est pour choisir les paires et le travail, et ce n’est un jugement sur personne.',
@@ -238,7 +242,7 @@ export const figures: FigureWords = {
       title: 'Le mot d’une tendance',
       means:
         'Si cela s’améliore au fil des séances, et si c’est plus que de la chance : en hausse, stable, en baisse, pas encore clair, ou encore trop peu.',
-      from: 'Calculé à partir de combien de balles sont revenues à chaque séance ; chaque séance est un point, quels que soient ses exercices : un exercice plus dur ressemble donc à une baisse.',
+      from: 'Calculé à partir de combien de balles sont revenues à chaque séance des douze dernières semaines ; chaque séance est un point, quels que soient ses exercices : un exercice plus dur ressemble donc à une baisse.',
       how: 'La pente du milieu entre deux points (Theil et Sen) et le test de Mann-Kendall : hausse ou baisse demandent six séances, et sans vrai changement la chance seule donne un tel mot jusqu’à une fois sur dix ; stable une fourchette de moins de cinq sur cent en quatre semaines.',
     },
     change: {
@@ -271,7 +275,7 @@ export const figures: FigureWords = {
     practices: {
       title: 'Séances',
       means: 'Sur combien de séances le mot repose.',
-      from: 'Calculé à partir des séances où ce genre de travail a été joué.',
+      from: 'Calculé à partir des séances des douze dernières semaines où ce genre de travail a été joué.',
       how: 'Chacune est comptée une fois.',
     },
   },

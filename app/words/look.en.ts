@@ -4,6 +4,12 @@ import { at, formats } from './format.ts';
 
 const { number, one, percent, count, list, isOne, month } = formats('en');
 
+/** A number of sets to one place, as it is shown. */
+const setsOf = (sets: number) => {
+  const shown = Math.round(10 * sets) / 10;
+  return `${one.format(shown)} ${isOne(shown) ? 'set' : 'sets'}`;
+};
+
 export const look = {
   evening: {
     nothing: 'Nothing was played yet. After the first practice it says here what to do next.',
@@ -11,9 +17,9 @@ export const look = {
       `${stroke}: ${count(players, 'player has', 'players have')} gone without for more than ${count(days, 'day', 'days')}.`,
     size: {
       hard: (drill: string, size: number, sets: number) =>
-        `${drill} is too hard at ${number.format(size)}: a pair makes about ${one.format(sets)} sets a round.`,
+        `${drill} is too hard at ${number.format(size)}: a pair makes about ${setsOf(sets)} a round.`,
       easy: (drill: string, size: number, sets: number) =>
-        `${drill} is too easy at ${number.format(size)}: a pair makes about ${one.format(sets)} sets a round.`,
+        `${drill} is too easy at ${number.format(size)}: a pair makes about ${setsOf(sets)} a round.`,
     },
     partners: (a: string, b: string, days: number | undefined) =>
       days === undefined
@@ -54,7 +60,7 @@ export const look = {
     leftOut: (without: number, all: number) =>
       `${number.format(without)} of ${number.format(all)} boxes are empty, one for each player who has gone without.`,
     size: (sets: number, least: number, most: number) =>
-      `A bar of ${one.format(sets)} sets beside a frame from ${number.format(least)} to ${number.format(most)}.`,
+      `A bar of ${setsOf(sets)} beside a frame from ${number.format(least)} to ${number.format(most)}.`,
     pair: 'Two discs with a broken line between them.',
     need: (kinds: number, lowest: string) =>
       `${number.format(kinds)} marks, one for each kind of work; the lowest is ${lowest}.`,
@@ -86,8 +92,10 @@ export const look = {
       `${level} come back now with an average partner, four times in five between ${low} and ${high}.`,
     saysOnTarget: (level: string, low: string, high: string) =>
       `${level} meet the target now, four times in five between ${low} and ${high}.`,
-    word: (word: string) => `Over the practices: ${word}.`,
-    wordOverall: (word: string) => `Over all kinds of work: ${word}.`,
+    word: (word: string, practices: number) =>
+      `Over ${count(practices, 'practice', 'practices')}: ${word}.`,
+    wordOverall: (word: string, practices: number) =>
+      `Over all kinds of work, ${count(practices, 'practice', 'practices')}: ${word}.`,
     means:
       'The line is the player’s own part, with an average partner; each dot is a practice with the partners there were. The band holds the line four times in five.',
     unseen: 'No round of the last twelve weeks tells of it.',
@@ -119,12 +127,12 @@ export const look = {
     means: (least: number, most: number) =>
       `What a pair of those who played it last is to expect in a round. The frame: ${number.format(least)} to ${number.format(most)} sets.`,
     verdicts: { hard: 'too hard', easy: 'too easy', fits: 'fits' },
-    line: (size: number, sets: number) =>
-      `At ${number.format(size)} about ${one.format(sets)} sets`,
-    fitting: (size: number, sets: number) =>
-      `${number.format(size)} fits: about ${one.format(sets)} sets`,
+    line: (size: number, sets: number) => `At ${number.format(size)} about ${setsOf(sets)}`,
+    fitting: (size: number, sets: number) => `${number.format(size)} fits: about ${setsOf(sets)}`,
+    nearer: (size: number, sets: number) =>
+      `${number.format(size)} comes nearer to four: about ${setsOf(sets)}`,
     others: 'Without a size to choose',
-    perRound: (sets: string) => `${sets} a round of a pair`,
+    perRound: (sets: number) => `${one.format(sets)} a round of a pair`,
     none: 'No drill in a row was played in the last four weeks.',
   },
   season: {

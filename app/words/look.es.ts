@@ -5,6 +5,12 @@ import type { LookWords } from './look-words.ts';
 
 const { number, one, percent, count, list, isOne, month } = formats('es');
 
+/** A number of sets to one place, as it is shown. */
+const setsOf = (sets: number) => {
+  const shown = Math.round(10 * sets) / 10;
+  return `${one.format(shown)} ${isOne(shown) ? 'serie' : 'series'}`;
+};
+
 export const look: LookWords = {
   evening: {
     nothing: 'Aún no se ha jugado nada. Tras el primer entrenamiento, aquí dirá qué hacer.',
@@ -12,9 +18,9 @@ export const look: LookWords = {
       `${stroke}: ${count(players, 'jugador lleva', 'jugadores llevan')} más de ${count(days, 'día', 'días')} sin ello.`,
     size: {
       hard: (drill, size, sets) =>
-        `${drill} es demasiado difícil a ${number.format(size)}: una pareja hace unas ${one.format(sets)} ${isOne(sets) ? 'serie' : 'series'} por ronda.`,
+        `${drill} es demasiado difícil a ${number.format(size)}: una pareja hace cerca de ${setsOf(sets)} por ronda.`,
       easy: (drill, size, sets) =>
-        `${drill} es demasiado fácil a ${number.format(size)}: una pareja hace unas ${one.format(sets)} ${isOne(sets) ? 'serie' : 'series'} por ronda.`,
+        `${drill} es demasiado fácil a ${number.format(size)}: una pareja hace cerca de ${setsOf(sets)} por ronda.`,
     },
     partners: (a, b, days) =>
       days === undefined
@@ -53,7 +59,7 @@ export const look: LookWords = {
     leftOut: (without, all) =>
       `${number.format(without)} de ${number.format(all)} casillas están vacías, una por cada jugador que ha ido sin ello.`,
     size: (sets, least, most) =>
-      `Una barra de ${one.format(sets)} series junto a un marco de ${number.format(least)} a ${number.format(most)}.`,
+      `Una barra de ${setsOf(sets)} junto a un marco de ${number.format(least)} a ${number.format(most)}.`,
     pair: 'Dos discos con una línea rota entre ellos.',
     need: (kinds, lowest) =>
       `${number.format(kinds)} marcas, una por tipo de trabajo; la más baja es ${lowest}.`,
@@ -85,8 +91,10 @@ export const look: LookWords = {
       `Ahora vuelven ${level} con un compañero medio, cuatro de cada cinco veces entre ${low} y ${high}.`,
     saysOnTarget: (level, low, high) =>
       `Ahora dan en el objetivo ${level}, cuatro de cada cinco veces entre ${low} y ${high}.`,
-    word: (word) => `A lo largo de los entrenamientos: ${word}.`,
-    wordOverall: (word) => `Todos los tipos de trabajo juntos: ${word}.`,
+    word: (word, practices) =>
+      `En ${count(practices, 'entrenamiento', 'entrenamientos')}: ${word}.`,
+    wordOverall: (word, practices) =>
+      `Todos los tipos de trabajo juntos, ${count(practices, 'entrenamiento', 'entrenamientos')}: ${word}.`,
     means:
       'La línea es la parte del jugador, con un compañero medio; cada punto es un entrenamiento con los compañeros que hubo. La banda contiene la línea cuatro de cada cinco veces.',
     unseen: 'Ninguna ronda de las últimas doce semanas lo dice.',
@@ -117,10 +125,12 @@ export const look: LookWords = {
     means: (least, most) =>
       `Lo que puede esperar en una ronda una pareja de las que lo jugaron por última vez. El marco: de ${number.format(least)} a ${number.format(most)} series.`,
     verdicts: { hard: 'demasiado difícil', easy: 'demasiado fácil', fits: 'conviene' },
-    line: (size, sets) => `A ${number.format(size)}, unas ${one.format(sets)} series`,
-    fitting: (size, sets) => `${number.format(size)} conviene: unas ${one.format(sets)} series`,
+    line: (size, sets) => `A ${number.format(size)}, cerca de ${setsOf(sets)}`,
+    fitting: (size, sets) => `${number.format(size)} conviene: cerca de ${setsOf(sets)}`,
+    nearer: (size, sets) =>
+      `${number.format(size)} se acerca más a cuatro: cerca de ${setsOf(sets)}`,
     others: 'Sin tamaño que elegir',
-    perRound: (sets) => `${sets} por ronda de una pareja`,
+    perRound: (sets) => `${one.format(sets)} por ronda de una pareja`,
     none: 'En las últimas cuatro semanas no se jugó ningún ejercicio de bolas seguidas.',
   },
   season: {

@@ -5,6 +5,12 @@ import type { LookWords } from './look-words.ts';
 
 const { number, one, percent, count, list, isOne, month } = formats('fr');
 
+/** A number of sets to one place, as it is shown. */
+const setsOf = (sets: number) => {
+  const shown = Math.round(10 * sets) / 10;
+  return `${one.format(shown)} ${isOne(shown) ? 'série' : 'séries'}`;
+};
+
 export const look: LookWords = {
   evening: {
     nothing: 'Rien n’a encore été joué. Après la première séance, on lit ici quoi faire ensuite.',
@@ -12,9 +18,9 @@ export const look: LookWords = {
       `${stroke} : ${count(players, 'joueur s’en passe', 'joueurs s’en passent')} depuis plus de ${count(days, 'jour', 'jours')}.`,
     size: {
       hard: (drill, size, sets) =>
-        `${drill} est trop dur à ${number.format(size)} : une paire fait environ ${one.format(sets)} ${isOne(sets) ? 'série' : 'séries'} par passage.`,
+        `${drill} est trop dur à ${number.format(size)} : une paire fait environ ${setsOf(sets)} par passage.`,
       easy: (drill, size, sets) =>
-        `${drill} est trop facile à ${number.format(size)} : une paire fait environ ${one.format(sets)} ${isOne(sets) ? 'série' : 'séries'} par passage.`,
+        `${drill} est trop facile à ${number.format(size)} : une paire fait environ ${setsOf(sets)} par passage.`,
     },
     partners: (a, b, days) =>
       days === undefined
@@ -54,7 +60,7 @@ export const look: LookWords = {
     leftOut: (without, all) =>
       `${number.format(without)} cases sur ${number.format(all)} sont vides, une pour chaque joueur qui s’en est passé.`,
     size: (sets, least, most) =>
-      `Une barre de ${one.format(sets)} séries à côté d’un cadre de ${number.format(least)} à ${number.format(most)}.`,
+      `Une barre de ${setsOf(sets)} à côté d’un cadre de ${number.format(least)} à ${number.format(most)}.`,
     pair: 'Deux disques et une ligne brisée entre eux.',
     need: (kinds, lowest) =>
       `${number.format(kinds)} marques, une par genre de travail ; la plus basse : ${lowest}.`,
@@ -86,8 +92,9 @@ export const look: LookWords = {
       `${level} reviennent maintenant avec un partenaire moyen, quatre fois sur cinq entre ${low} et ${high}.`,
     saysOnTarget: (level, low, high) =>
       `${level} touchent la cible maintenant, quatre fois sur cinq entre ${low} et ${high}.`,
-    word: (word) => `Au fil des séances : ${word}.`,
-    wordOverall: (word) => `Tous genres de travail ensemble : ${word}.`,
+    word: (word, practices) => `Sur ${count(practices, 'séance', 'séances')} : ${word}.`,
+    wordOverall: (word, practices) =>
+      `Tous genres de travail ensemble, ${count(practices, 'séance', 'séances')} : ${word}.`,
     means:
       'La ligne est la part du joueur, avec un partenaire moyen ; chaque point est une séance avec les partenaires qu’il y avait. La bande contient la ligne quatre fois sur cinq.',
     unseen: 'Aucun passage des douze dernières semaines n’en parle.',
@@ -121,10 +128,12 @@ export const look: LookWords = {
     means: (least, most) =>
       `Ce qu’une paire de ceux qui l’ont joué en dernier peut attendre d’un passage. Le cadre : ${number.format(least)} à ${number.format(most)} séries.`,
     verdicts: { hard: 'trop dur', easy: 'trop facile', fits: 'convient' },
-    line: (size, sets) => `À ${number.format(size)}, environ ${one.format(sets)} séries`,
-    fitting: (size, sets) => `${number.format(size)} convient : environ ${one.format(sets)} séries`,
+    line: (size, sets) => `À ${number.format(size)}, environ ${setsOf(sets)}`,
+    fitting: (size, sets) => `${number.format(size)} convient : environ ${setsOf(sets)}`,
+    nearer: (size, sets) =>
+      `${number.format(size)} est plus près de quatre : environ ${setsOf(sets)}`,
     others: 'Sans taille à choisir',
-    perRound: (sets) => `${sets} par passage d’une paire`,
+    perRound: (sets) => `${one.format(sets)} par passage d’une paire`,
     none: 'Aucun exercice d’affilée n’a été joué ces quatre dernières semaines.',
   },
   season: {

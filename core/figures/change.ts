@@ -1,5 +1,6 @@
 import { rateRatio } from './interval.ts';
 import type { Stint } from './stints.ts';
+import { isTelling } from './telling.ts';
 
 /** How a player's sets a minute changed from one span to another. */
 export interface Change {
@@ -11,18 +12,10 @@ export interface Change {
   p: number;
 }
 
-/**
- * The widest interval that is shown: its upper limit at most so many times its lower one. Beyond it
- * (fewer than nineteen sets in each of two equal spans) the ratio may be anything that a coach
- * would call a change, and a number would say more than is known: too little to compare. Our choice;
- * common practice, no source.
- */
-const WIDEST_CHANGE = 4;
-
 /** What an interval that is narrow enough, and does or does not hold 1, allows to say. */
 export function changeWord({ low, high }: Change): 'more' | 'fewer' | 'open' | 'too-little' {
-  // Also where the lower limit is 0, and where there was no set before.
-  if (!(high <= WIDEST_CHANGE * low)) return 'too-little';
+  // Also where there was no set before.
+  if (!isTelling({ low, high })) return 'too-little';
   return low > 1 ? 'more' : high < 1 ? 'fewer' : 'open';
 }
 

@@ -1,5 +1,6 @@
 import { type Family, families } from '../drill/drill.ts';
 import { evidence } from './evidence.ts';
+import { LATELY_WEEKS } from './lately.ts';
 import type { LevelPriors } from './level-priors.ts';
 import type { LevelData, LevelTally } from './level-tallies.ts';
 import type { MeanData } from './mean-regression.ts';
@@ -39,8 +40,7 @@ export interface LevelDesign {
   data: MeanData;
 }
 
-/** Only so many days count: what is older says little of now. */
-const WINDOW_DAYS = 84;
+const WINDOW_DAYS = 7 * LATELY_WEEKS;
 
 /** What a tally of the window says. */
 interface Row {

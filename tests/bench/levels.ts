@@ -1,4 +1,5 @@
 import { type Family, families } from '../../core/drill/drill.ts';
+import { starterDrills } from '../../core/drill/starter-drills.ts';
 import { estimateTally } from '../../core/figures/estimate.ts';
 import { levelOf, Z_OF_80 } from '../../core/figures/level.ts';
 import { changeOver, weeklyChange } from '../../core/figures/level-change.ts';
@@ -66,6 +67,8 @@ const CASES: [name: string, plan: Omit<SeasonPlan, 'seed'>, seasons: number][] =
     40,
   ],
   ['on target, all six rounds, nothing changes', { practices: 36, onTarget: true }, 20],
+  // A word over all kinds is right or wrong of many players of a season at once: 20 seasons say little.
+  ['nothing changes, 36 practices, today’s drills', { practices: 36, drills: starterDrills }, 300],
 ];
 
 const percent = (share: number) => (Number.isNaN(share) ? '–' : `${(100 * share).toFixed(1)}%`);
@@ -95,11 +98,13 @@ const toldOf = ({ pairs }: Measures, from: number, to: number) => {
 };
 
 /** Signed scores of every player at every kind by both methods, the larger the surer. */
-function scores(season: SimulatedSeason) {
-  const fit = seasonFit(season);
+function scores(season: SimulatedSeason, onTarget = false) {
+  const fit = seasonFit(season, onTarget);
   return [...playerStints(season.summaries)].flatMap(([player, stints]) =>
     families.flatMap((kind) => {
-      const own = stints.filter((stint) => stint.terms.family === kind && !isOnTarget(stint));
+      const own = stints.filter(
+        (stint) => stint.terms.family === kind && isOnTarget(stint) === onTarget,
+      );
       const { trend, word: trendWord } = practiceTrend(own);
       const weekly = weeklyChange(fit, player, kind);
       if (!trend || trend.n < 6 || !weekly) return [];
@@ -164,6 +169,22 @@ function comparison(): string[] {
     ...lines('+0.8 in all kinds', rising(0.8)),
     ...lines('+0.5 in all kinds', rising(0.5)),
   ];
+}
+
+/** The word of one kind of balls on target, which is the trend's: where nothing changes, and where all rise by 0.8. */
+function onTargetWords(): string[] {
+  return [1, 6].map((rounds) => {
+    const said = (by: number, ...words: string[]) => {
+      const plan = { practices: 36, onTarget: true, rounds, drills: starterDrills };
+      const found = seedsFrom(900_000, 60).flatMap((seed) =>
+        scores(simulateSeason({ ...plan, seed, rise: rising(by) }), true),
+      );
+      const those = found.filter(({ rise }) => rise === by);
+      return percent(shareOf(those.map(({ trendWord }) => words.includes(trendWord))));
+    };
+    const [flat, rose] = [said(0, 'rising', 'falling'), said(0.8, 'rising')];
+    return row(`the trend on target, rounds a practice: ${rounds}`, flat, rose);
+  });
 }
 
 const LAST = '2026-03-04';
@@ -292,6 +313,8 @@ export async function levelsBench(): Promise<string[]> {
       row(name, ...toldOf(found, 0, 0.1), ...toldOf(found, 0.4, 0.6), ...toldOf(found, 0.9, 1.1)),
     ),
     ...comparison(),
+    'of balls on target: flat ones called rising or falling, risers by 0.8 found',
+    ...onTargetWords(),
     ...demo(),
     `milliseconds for ${tallies} tallies, in the middle of 25 runs and at best; ${MOST_MS} for the fit are the most that is wanted`,
     ...Object.entries(times).map(([name, runs]) =>

@@ -2,7 +2,7 @@ import { en } from '../../app/words/en.ts';
 import { Coach } from './coach.ts';
 import { NOON } from './planted-round.ts';
 import { openPractised, playerId } from './played-practice.ts';
-import { expect, type Page, test } from './test.ts';
+import { expect, type Locator, type Page, test } from './test.ts';
 
 /*
  * The narrowest phones, twice the text, and the longest names without a space: no screen is wider
@@ -200,4 +200,16 @@ test('a round that is called at the horn is no wider than the phone, with eleven
   await page.clock.fastForward(130_000);
   await page.locator('.call-row').first().waitFor();
   await look(page, 'calling in');
+});
+
+test('on a narrow phone what the coverage is of stands over the whole width', async ({ page }) => {
+  await page.setViewportSize({ width: 320, height: 640 });
+  await openPractised(
+    page,
+    { names: ['Pip', 'Juno'], drills: ['mini-rally'], daysBefore: [1] },
+    'coverage',
+  );
+  const table = page.locator('table.coverage');
+  const wide = async (part: Locator) => (await part.boundingBox())?.width ?? 0;
+  expect(await wide(table.locator('caption'))).toBeGreaterThan(0.9 * (await wide(table)));
 });

@@ -1,4 +1,4 @@
-import { openPractised } from './played-practice.ts';
+import { openPractised, playerId } from './played-practice.ts';
 import { expect, type Page, test } from './test.ts';
 
 /* The week on paper: A4 with the page's own margin of 15 mm, as Chromium prints it. */
@@ -79,3 +79,39 @@ for (const players of [11, 12, 17, 20, 23, 24]) {
     expect(await overlaps(page)).toEqual([]);
   });
 }
+
+test('every screen that looks back is ink on white paper, its pictures too, on a dark phone', async ({
+  page,
+}) => {
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await openPractised(page, {
+    names: squad(4),
+    drills: ['half-court-rally', 'lob-and-overhead'],
+    daysBefore: [5, 1],
+  });
+  await expect(page.locator('html')).toHaveAttribute('data-theme', 'dark');
+  await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
+  const own = playerId(0);
+  for (const address of [
+    ...['review', 'glance', 'numbers', 'neglected', 'together', 'sizes', 'season', 'coverage'],
+    ...[`line/${own}`, `review/${own}`, `player/${own}`, 'quality'],
+  ]) {
+    await page.goto(`./#/${address}`);
+    await expect(page.getByRole('main')).not.toContainText('Reading');
+    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+    const onPaper = await page.evaluate(() => {
+      const { color, backgroundColor, printColorAdjust } = getComputedStyle(
+        document.documentElement,
+      );
+      return { color, backgroundColor, printColorAdjust };
+    });
+    expect(onPaper, address).toEqual({
+      color: 'rgb(0, 0, 0)',
+      backgroundColor: 'rgb(255, 255, 255)',
+      // A bar is a ground of its own, which a browser leaves out to save ink.
+      printColorAdjust: 'exact',
+    });
+    // What only leads elsewhere is not on paper.
+    await expect(page.locator('main a:visible').filter({ hasText: 'At a glance' })).toHaveCount(0);
+  }
+});

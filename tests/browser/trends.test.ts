@@ -18,7 +18,7 @@ const trends = (page: Page) =>
     .locator('.trend')
     .evaluateAll((all) =>
       all.map((trend) =>
-        [...trend.querySelectorAll('.trend-name, .trend-ends .explained')].map(
+        [...trend.querySelectorAll('.trend-name, .graph-ends .explained')].map(
           (part) => part.textContent,
         ),
       ),
@@ -53,7 +53,7 @@ test('a player’s page and the review say the same words over the same practice
   );
 });
 
-test('while practices are still being worked out neither says a word that may change', async ({
+test('while practices are still being worked out no screen says a word that may change', async ({
   page,
 }) => {
   // The phone has never a moment for it.
@@ -66,5 +66,6 @@ test('while practices are still being worked out neither says a word that may ch
     const part = page.getByRole('region', { name: 'Over the practices' });
     await expect(part).toContainText('still being worked out');
     await expect(page.locator('.trend')).toHaveCount(0);
+    await expect(page.getByText('Over all kinds of work')).toHaveCount(0);
   }
 });

@@ -388,6 +388,8 @@ async function holdReview(
     expected[drillText.drillName(terms)] = Object.fromEntries(
       [...sizes].map(([size, { sets, seconds }]) => {
         const row = `${f.review.setsPerMinute}, ${f.sized[terms.rule](size)}`;
+        // Fewer than ten say too little of a minute: they stand as they were counted.
+        if (sets < 10) return [row, seconds > 0 ? f.number(sets) : ''];
         const rate = (60 * sets) / seconds;
         return [row, seconds > 0 ? asShown(rows?.get(row), rate, f.rate) : ''];
       }),

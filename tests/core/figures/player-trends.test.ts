@@ -1,4 +1,7 @@
 import { expect, test } from 'vitest';
+import { addDays } from '../../../core/calendar.ts';
+import { fitLevels } from '../../../core/figures/level-fit.ts';
+import { levelTallies } from '../../../core/figures/level-tallies.ts';
 import { playerTrends } from '../../../core/figures/player-trends.ts';
 import { lobTerms, practiceWith, roundWith, serveTerms, termsWith } from '../made.ts';
 import { estimatedRound, estimateWith } from './estimated.ts';
@@ -35,4 +38,22 @@ test('every kind of work has its own, in the order of the families, a point each
   for (const { trend } of kinds) {
     expect(trend.points.map(({ date }) => date)).toEqual(['2026-03-02', '2026-03-04']);
   }
+});
+
+test('they rest on the practices that the levels rest on, those of the last twelve weeks', () => {
+  const days = [90, 84, 83, 40, 0].map((before) => addDays('2026-03-04', -before));
+  const season = days.map((date) =>
+    practiceWith(date, [known(roundWith(0, termsWith(), [[pair, 3]]))]),
+  );
+  const practices = playerTrends(season)
+    .get('a')?.[0]
+    ?.trend.points.map(({ date }) => date);
+  expect(practices).toEqual(days.slice(2));
+  const fit = fitLevels(levelTallies(season, false)!)!;
+  expect(fit.tallies.map(({ practice }) => practice)).toEqual(practices);
+  // One that was struck out ends nothing, and whoever was not seen lately has none.
+  const later = { ...practiceWith('2026-09-01', []), struck: true as const };
+  expect(playerTrends([...season, later])).toEqual(playerTrends(season));
+  const others = practiceWith('2026-09-01', [known(roundWith(0, termsWith(), [[['c', 'd'], 3]]))]);
+  expect([...playerTrends([...season, others]).keys()]).toEqual(['c', 'd']);
 });

@@ -68,6 +68,8 @@ export interface SeasonPlan {
   rounds?: number;
   /** How often a player comes. */
   comes?: number;
+  /** Those that may be played; by default the ones on file. */
+  drills?: readonly Drill[];
   /** Each player's; by default nothing changes. */
   rise?: (place: number, random: Random) => Rise;
 }
@@ -94,7 +96,7 @@ const SHAPES = [
 
 export function simulateSeason(plan: SeasonPlan): SimulatedSeason {
   const { seed, practices, players: many = 12, onTarget = false } = plan;
-  const { rounds: perPractice = 6, comes = 0.85 } = plan;
+  const { rounds: perPractice = 6, comes = 0.85, drills: library = DRILLS } = plan;
   const random = randomFrom(seed);
   const players = Array.from({ length: many }, (_, place) => `p${place + 10}`);
   const rises = players.map((_, place) => plan.rise?.(place, random) ?? {});
@@ -111,7 +113,7 @@ export function simulateSeason(plan: SeasonPlan): SimulatedSeason {
     ]),
   );
   const suits = new Map<string, number>();
-  const known = DRILLS.filter(({ rule }) => (rule === 'on-target') === onTarget);
+  const known = library.filter(({ rule }) => (rule === 'on-target') === onTarget);
   const kinds = families.filter((family) => known.some((drill) => drill.family === family));
   const [kindMean, kindSd] = KIND[onTarget ? 'onTarget' : 'back'];
   const levels = new Map(kinds.map((family) => [family, random.normal(kindMean, kindSd)]));
