@@ -191,6 +191,19 @@ describe('two windows of one phone', () => {
     },
   );
 
+  test('keep the practice of today in either, though its page was looked at and left', async () => {
+    const coach = await four();
+    await coach.play({ A: 2 });
+    const other = await coach.phone.open();
+    const id = coach.practice?.id ?? '';
+    for (const { app } of [other, coach.page]) {
+      expect(await app.practices.takeOut(id)).toBe(true);
+      await coach.phone.do(() => app.practices.putAway());
+      expect(app.practices.openPractice.value?.id).toBe(id);
+    }
+    for (const each of [coach.page, other]) expect(told(each).sets).toBe(2);
+  });
+
   test('look once for a practice of which the other has a word and nobody an opening', async () => {
     const coach = await four();
     const other = await coach.phone.open();

@@ -280,6 +280,17 @@ describe('a practice that was packed', () => {
     expect(practices.practiceAt(id)?.rounds[0]?.tallies[0]?.sets).toBe(4);
   });
 
+  test('is not there to be put right where nobody opened it, whatever was said of it', async () => {
+    const coach = await practised();
+    const player = coach.player('Ada');
+    await coach.phone.do(() =>
+      coach.app.ledger.append({ kind: 'player-came', practice: 'nowhere', player }),
+    );
+    for (const id of ['nowhere', 'never-heard-of']) {
+      expect(await coach.app.practices.takeOut(id)).toBe(false);
+    }
+  });
+
   test('lies under its new date alone where an earlier opening came by a file', async () => {
     const coach = await practised();
     const id = coach.practice?.id ?? '';
