@@ -61,9 +61,16 @@ describe.skipIf(!engine)('a phone with WebKit', () => {
 
   test('does not buzz: a mark is seen', async () => {
     expect(await phone.run(`return 'vibrate' in navigator`)).toBe(false);
+    // It is ink for a moment only.
+    await phone.run(`
+      const tile = document.querySelector('.tile-pair:nth-child(2) .tile');
+      new MutationObserver(() => {
+        if (tile.matches('[data-struck]')) window.seenStruck = true;
+      }).observe(tile, { attributes: true });
+    `);
     await coach.mark(1);
     await expect.poll(() => coach.counts()).toEqual([1, 1]);
-    await phone.see('.tile-pair:nth-child(2) .tile-struck');
+    await expect.poll(() => phone.run('return window.seenStruck')).toBe(true);
   });
 
   test('may sleep again once the round is stopped', async () => {
