@@ -15,6 +15,7 @@ import { playRally } from '../../demo-data/rally.ts';
 import { randomFrom } from '../../demo-data/random.ts';
 import { turnPartners } from '../../demo-data/turning.ts';
 import { practiceWith } from '../core/made.ts';
+import type { Row } from './row.ts';
 
 const PLAYERS = 12;
 const PRACTICES = 36;
@@ -112,6 +113,33 @@ function timesOf(work: () => void, runs: number): number[] {
     work();
     return performance.now() - began;
   }).sort((a, b) => a - b);
+}
+
+const middle = (times: readonly number[]): number => times[Math.floor(times.length / 2)] ?? 0;
+
+/** A season's figures afresh, and how they grow with it. */
+export function figureRows(): Row[] {
+  const { summaries } = fullSeason(1);
+  const half = summaries.slice(PRACTICES / 2);
+  // The first runs teach the engine.
+  allFigures(summaries);
+  allFigures(half);
+  const measured = middle(timesOf(() => allFigures(summaries), 9));
+  return [
+    {
+      figure: `all figures of ${PLAYERS} players and ${PRACTICES} practices`,
+      unit: 'ms',
+      measured,
+      most: MOST_MS,
+    },
+    {
+      figure: `the same, beside ${PRACTICES / 2} practices`,
+      unit: 'ms',
+      measured,
+      reference: { name: 'half', measured: middle(timesOf(() => allFigures(half), 9)) },
+      most: 2,
+    },
+  ];
 }
 
 /** The lines to print: some seconds of work, nearly all of it making the season. */

@@ -4,6 +4,8 @@ import { foldPractice } from '../../core/ledger/practice.ts';
 import { summarise } from '../../core/ledger/summary.ts';
 import type { Tally } from '../../core/round/tally.ts';
 import { DEMO_SEED, season } from '../../demo-data/season.ts';
+import { quantile } from './quantile.ts';
+import type { Row } from './row.ts';
 
 /** A tally's estimate stands in this time, in the middle of the demo season's. */
 export const MOST_MS = 1.5;
@@ -38,18 +40,11 @@ function pathOf(asked: Asked): string {
   return `${asked.terms.rule}, ${timed ? 'times' : 'counts'}`;
 }
 
-function quantile(values: readonly number[], share: number): number {
-  return values.toSorted((a, b) => a - b)[Math.round(share * (values.length - 1))] ?? Number.NaN;
-}
-
 const told = (name: string, times: readonly number[]) =>
   `  ${name}: ${quantile(times, 0.5).toFixed(2)} ms in the middle, ${quantile(times, 0.95).toFixed(2)} ms for 95 of 100, of ${times.length}`;
 
-/** The lines to print. */
-export async function touchesBench(): Promise<string[]> {
-  const tallies = demoTallies();
-  // This warms the code up, too.
-  const paths = tallies.map(pathOf);
+/** The middle time of every tally of the demo season, in milliseconds. */
+function estimateTimes(tallies: readonly Asked[]): number[] {
   const runs = tallies.map((): number[] => []);
   for (let run = 0; run < RUNS; run++) {
     tallies.forEach((asked, i) => {
@@ -58,7 +53,23 @@ export async function touchesBench(): Promise<string[]> {
       runs[i]!.push(performance.now() - began);
     });
   }
-  const times = runs.map((own) => quantile(own, 0.5));
+  return runs.map((own) => quantile(own, 0.5));
+}
+
+/** A tally's estimate over the demo season. */
+export function estimateRows(): Row[] {
+  const times = estimateTimes(demoTallies());
+  return [
+    { figure: 'one tally’s estimate', unit: 'ms', measured: quantile(times, 0.5), most: MOST_MS },
+  ];
+}
+
+/** The lines to print. */
+export async function touchesBench(): Promise<string[]> {
+  const tallies = demoTallies();
+  // This warms the code up, too.
+  const paths = tallies.map(pathOf);
+  const times = estimateTimes(tallies);
   return [
     `The estimate of one tally, over the demo season; ${MOST_MS} ms in the middle are the most that is wanted:`,
     told('all', times),
