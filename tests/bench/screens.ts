@@ -15,7 +15,7 @@ const MOST_MS = 100;
 const SCREENS = {
   week: { address: 'week', drawn: '.at-once-row' },
   player: { address: 'player/', drawn: '.own-picture' },
-  review: { address: 'review', drawn: '.finding' },
+  review: { address: 'review', drawn: 'ul.findings' },
   coverage: { address: 'coverage', drawn: 'table.coverage' },
 } as const;
 
@@ -27,7 +27,8 @@ async function visit(page: Page, address: string, drawn: string): Promise<number
   await page.waitForTimeout(SETTLE_MS);
   return page.evaluate(
     ([address, drawn]) =>
-      new Promise<number>((resolve) => {
+      new Promise<number>((resolve, reject) => {
+        setTimeout(() => reject(new Error(`${drawn} never came`)), 60_000);
         const link = document.createElement('a');
         link.href = `#/${address}`;
         document.body.append(link);
