@@ -110,7 +110,19 @@ function dayNumber(date: string): number {
   return day;
 }
 
+/** Days that were read once: of ten seasons the same two thousand are asked for again and again. */
+const read = new Map<string, number | undefined>();
+const MOST_READ = 5_000;
+
 function dayOf(date: string): number | undefined {
+  if (read.has(date)) return read.get(date);
+  if (read.size >= MOST_READ) read.clear();
+  const day = readDay(date);
+  read.set(date, day);
+  return day;
+}
+
+function readDay(date: string): number | undefined {
   const parts = /^(\d{4})-(\d{2})-(\d{2})$/.exec(date);
   const day = parts ? utcDay(Number(parts[1]), Number(parts[2]), Number(parts[3])) : Number.NaN;
   // A day that its month does not have would roll over into the next one.

@@ -28,36 +28,62 @@ export function lastPractised(
 ): { squad: LastPractised; players: Map<string, LastPractised> } {
   const squad: LastPractised = { families: {}, strokes: {} };
   const players = new Map<string, LastPractised>();
-  for (const { date, round } of roundsUntil(summaries, today)) {
-    for (const { pair, turned } of round.tallies) {
-      pair.players.forEach((player, place) => {
-        const own = players.get(player) ?? { families: {}, strokes: {} };
-        players.set(player, own);
-        for (const last of [squad, own])
-          note(last, date, round.terms, strokesAt(round.terms, pair.players, place, turned));
-      });
+  for (const summary of summaries) {
+    const { date } = summary;
+    if (date > today) continue;
+    for (const [player, done] of practisedIn(summary)) {
+      const own = players.get(player) ?? { families: {}, strokes: {} };
+      players.set(player, own);
+      for (const last of [squad, own]) note(last, date, done);
     }
   }
   return { squad, players };
 }
 
-function note(
-  last: LastPractised,
-  date: string,
-  { family }: Terms,
-  struck: readonly Stroke[],
-): void {
+interface Practised {
+  families: Set<Family>;
+  strokes: Set<Stroke>;
+}
+
+/** Kept with each practice: many screens ask, and of ten seasons it takes a phone a while. */
+const kept = new WeakMap<Summary, Map<string, Practised>>();
+
+/** What every player of a practice practised in it. */
+function practisedIn(summary: Summary): Map<string, Practised> {
+  const known = kept.get(summary);
+  if (known) return known;
+  const players = new Map<string, Practised>();
+  for (const round of summary.rounds.filter(wasPlayed)) {
+    for (const { pair, turned } of round.tallies) {
+      pair.players.forEach((player, place) => {
+        const own = players.get(player) ?? { families: new Set(), strokes: new Set() };
+        players.set(player, own);
+        own.families.add(round.terms.family);
+        for (const stroke of strokesAt(round.terms, pair.players, place, turned)) {
+          own.strokes.add(stroke);
+        }
+      });
+    }
+  }
+  kept.set(summary, players);
+  return players;
+}
+
+function note(last: LastPractised, date: string, { families, strokes }: Practised): void {
   if (last.first === undefined || date < last.first) last.first = date;
-  if (!(last.families[family]! >= date)) last.families[family] = date;
-  for (const stroke of struck) {
+  for (const family of families) {
+    if (!(last.families[family]! >= date)) last.families[family] = date;
+  }
+  for (const stroke of strokes) {
     if (!(last.strokes[stroke]! >= date)) last.strokes[stroke] = date;
   }
 }
 
-/**
- * The rounds until a day that were really played. A clock that was started and stopped again before
- * the shortest round could have been over, without a set, was a false start.
- */
+/** Stopped before the shortest round could have been over, and without a set, a clock was a false start. */
+const wasPlayed = ({ seconds, tallies }: PlayedRound): boolean =>
+  seconds >= SHORTEST_SECONDS || tallies.some(({ sets }) => sets > 0);
+
+/** The rounds until a day that were really played. */
 export function roundsUntil(
   summaries: readonly Summary[],
   today: string,
@@ -65,11 +91,7 @@ export function roundsUntil(
   return summaries
     .filter(({ date }) => date <= today)
     .flatMap(({ practice, date, opened, rounds }) =>
-      rounds
-        .filter(
-          ({ seconds, tallies }) => seconds >= SHORTEST_SECONDS || tallies.some((t) => t.sets > 0),
-        )
-        .map((round) => ({ practice, date, opened, round })),
+      rounds.filter(wasPlayed).map((round) => ({ practice, date, opened, round })),
     );
 }
 

@@ -1,4 +1,4 @@
-import { isoWeek, type Week, weekName } from '../calendar.ts';
+import { type Week, weekDays, weekStep } from '../calendar.ts';
 import { type Family, families } from '../drill/drill.ts';
 import type { Summary } from '../ledger/summary.ts';
 import { median } from '../median.ts';
@@ -27,39 +27,62 @@ export function weekWork(
   summaries: readonly Summary[],
   week: Week,
 ): { families: (WeekWork & { family: Family })[]; players: Map<string, WeekWork> } {
-  const name = weekName(week);
-  const weeks = new Map<string, Summary[]>();
-  for (const summary of summaries) {
-    const own = weekName(isoWeek(summary.date));
-    if (own > name || summary.rounds.length === 0) continue;
-    weeks.set(own, [...(weeks.get(own) ?? []), summary]);
+  const played = groupByDate(summaries.filter(({ rounds }) => rounds.length > 0));
+  const first = [...played.keys()].reduce((early, date) => (date < early ? date : early), LATEST);
+  const practicesIn = (days: readonly string[]) => days.flatMap((date) => played.get(date) ?? []);
+  const now = ballsIn(practicesIn(weekDays(week.year, week.week)));
+  const before: Balls[] = [];
+  const ofPlayer = new Map([...now.players.keys()].map((player) => [player, [] as number[]]));
+  // Week by week into the past, as far as anybody's usual still wants one.
+  for (let each = weekStep(week, -1); ; each = weekStep(each, -1)) {
+    const days = weekDays(each.year, each.week);
+    if (!(days.at(-1)! >= first)) break;
+    const wanted = [...ofPlayer.values()].some((own) => own.length < WEEKS);
+    if (before.length >= WEEKS && !wanted) break;
+    const practices = practicesIn(days);
+    if (practices.length === 0) continue;
+    const balls = ballsIn(practices);
+    if (before.length < WEEKS) before.push(balls);
+    for (const [player, own] of ofPlayer) {
+      const count = balls.players.get(player);
+      if (count !== undefined && own.length < WEEKS) own.push(count);
+    }
   }
-  const earlier = [...weeks.keys()].filter((own) => own < name).sort();
-  const ballsOf = new Map(
-    [...weeks].map(([own, practices]) => [own, { practices, ...ballsIn(practices) }]),
-  );
-  const now = ballsOf.get(name);
   const beside = (balls: number, usual: number | undefined): WeekWork => ({
     balls,
     ...(usual !== undefined && { usual }),
   });
-  const before = earlier.slice(-WEEKS).map((own) => ballsOf.get(own)!);
   return {
     families: families.map((family) => ({
       family,
       ...beside(
-        now?.families.get(family) ?? 0,
+        now.families.get(family) ?? 0,
         median(before.map((own) => own.families.get(family) ?? 0)),
       ),
     })),
     players: new Map(
-      [...(now?.players ?? [])].map(([player, balls]) => {
-        const own = earlier.flatMap((each) => ballsOf.get(each)!.players.get(player) ?? []);
-        return [player, beside(balls, median(own.slice(-WEEKS)))];
-      }),
+      [...now.players].map(([player, balls]) => [
+        player,
+        beside(balls, median(ofPlayer.get(player) ?? [])),
+      ]),
     ),
   };
 }
+
+/** After every date. */
+const LATEST = '9999-12-31';
+
+function groupByDate(summaries: readonly Summary[]): Map<string, Summary[]> {
+  const groups = new Map<string, Summary[]>();
+  for (const summary of summaries) {
+    const own = groups.get(summary.date);
+    if (own) own.push(summary);
+    else groups.set(summary.date, [summary]);
+  }
+  return groups;
+}
+
+type Balls = ReturnType<typeof ballsIn>;
 
 function ballsIn(practices: readonly Summary[]) {
   const stints = pairStints(practices);
