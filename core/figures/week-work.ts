@@ -1,4 +1,4 @@
-import { type Week, weekDays, weekStep } from '../calendar.ts';
+import { isoWeek, type Week, weekName } from '../calendar.ts';
 import { type Family, families } from '../drill/drill.ts';
 import type { Summary } from '../ledger/summary.ts';
 import { median } from '../median.ts';
@@ -27,25 +27,24 @@ export function weekWork(
   summaries: readonly Summary[],
   week: Week,
 ): { families: (WeekWork & { family: Family })[]; players: Map<string, WeekWork> } {
-  const played = groupByDate(summaries.filter(({ rounds }) => rounds.length > 0));
-  const first = [...played.keys()].reduce((early, date) => (date < early ? date : early), LATEST);
-  const practicesIn = (days: readonly string[]) => days.flatMap((date) => played.get(date) ?? []);
-  const now = ballsIn(practicesIn(weekDays(week.year, week.week)));
+  const name = weekName(week);
+  let now: Balls = { families: new Map(), players: new Map() };
   const before: Balls[] = [];
-  const ofPlayer = new Map([...now.players.keys()].map((player) => [player, [] as number[]]));
-  // Week by week into the past, as far as anybody's usual still wants one.
-  for (let each = weekStep(week, -1); ; each = weekStep(each, -1)) {
-    const days = weekDays(each.year, each.week);
-    if (!(days.at(-1)! >= first)) break;
-    const wanted = [...ofPlayer.values()].some((own) => own.length < WEEKS);
+  const ofPlayer = new Map<string, number[]>();
+  for (const [own, practices] of weeksBack(summaries)) {
+    if (own > name) continue;
+    if (own === name) {
+      now = ballsIn(practices);
+      for (const player of now.players.keys()) ofPlayer.set(player, []);
+      continue;
+    }
+    const wanted = [...ofPlayer.values()].some((known) => known.length < WEEKS);
     if (before.length >= WEEKS && !wanted) break;
-    const practices = practicesIn(days);
-    if (practices.length === 0) continue;
     const balls = ballsIn(practices);
     if (before.length < WEEKS) before.push(balls);
-    for (const [player, own] of ofPlayer) {
+    for (const [player, known] of ofPlayer) {
       const count = balls.players.get(player);
-      if (count !== undefined && own.length < WEEKS) own.push(count);
+      if (count !== undefined && known.length < WEEKS) known.push(count);
     }
   }
   const beside = (balls: number, usual: number | undefined): WeekWork => ({
@@ -69,22 +68,27 @@ export function weekWork(
   };
 }
 
-/** After every date. */
-const LATEST = '9999-12-31';
-
-function groupByDate(summaries: readonly Summary[]): Map<string, Summary[]> {
-  const groups = new Map<string, Summary[]>();
-  for (const summary of summaries) {
-    const own = groups.get(summary.date);
-    if (own) own.push(summary);
-    else groups.set(summary.date, [summary]);
+/** The weeks in which anything was played, the latest first, each with its practices; a week is read only once it is asked for. */
+function* weeksBack(summaries: readonly Summary[]): Generator<[name: string, Summary[]]> {
+  const played = summaries
+    .filter(({ rounds }) => rounds.length > 0)
+    .sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
+  const nameBefore = (end: number) => weekName(isoWeek(played[end - 1]!.date));
+  for (let end = played.length; end > 0; ) {
+    const name = nameBefore(end);
+    let first = end - 1;
+    while (first > 0 && nameBefore(first) === name) first -= 1;
+    yield [name, played.slice(first, end)];
+    end = first;
   }
-  return groups;
 }
 
-type Balls = ReturnType<typeof ballsIn>;
+interface Balls {
+  families: Map<Family, number>;
+  players: Map<string, number>;
+}
 
-function ballsIn(practices: readonly Summary[]) {
+function ballsIn(practices: readonly Summary[]): Balls {
   const stints = pairStints(practices);
   return {
     families: new Map(
