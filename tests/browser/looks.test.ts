@@ -100,6 +100,7 @@ for (const size of SIZES) {
       left = rest.left;
     }
     expect(names.size).toBe(6);
+    await page.clock.runFor(100); // The frame behind the last touch.
     await new Coach(page).saved();
     expect(await told(page, 'look')).toEqual([]);
     expect(await told(page, 'mark')).toHaveLength(taps);
