@@ -386,12 +386,14 @@ async function holdReview(
     if (sizes.size === 0) continue;
     const rows = shown.drills.get(drillText.drillName(terms));
     expected[drillText.drillName(terms)] = Object.fromEntries(
-      [...sizes].map(([size, { sets, seconds }]) => {
+      [...sizes].flatMap(([size, { sets, seconds }]) => {
+        // A clock that was stopped at once has no minute, and no row.
+        if (seconds === 0) return [];
         const row = `${f.review.setsPerMinute}, ${f.sized[terms.rule](size)}`;
         // Fewer than ten say too little of a minute: they stand as they were counted.
-        if (sets < 10) return [row, seconds > 0 ? f.number(sets) : ''];
-        const rate = (60 * sets) / seconds;
-        return [row, seconds > 0 ? asShown(rows?.get(row), rate, f.rate) : ''];
+        const shown =
+          sets < 10 ? f.number(sets) : asShown(rows?.get(row), (60 * sets) / seconds, f.rate);
+        return [[row, shown]];
       }),
     );
   }
