@@ -101,7 +101,7 @@ function Tile({
   const sets = player === undefined ? tally.sets : (tally.byPlayer?.[player] ?? 0);
   const marks = marksOn(round, side);
   const usual = useUsual(round, clock, tally);
-  const { shown, struck, strike } = useStrike(sets, !isOver(clock, now()));
+  const { shown, struck, strike } = useStrike(sets, () => !isOver(clock, now()));
   return (
     <div class="tile" data-struck={struck || undefined}>
       <div class="tile-inside">

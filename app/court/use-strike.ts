@@ -10,11 +10,11 @@ const STRUCK_MS = 120;
  * node, nothing else: what is folded, drawn and sounded of it comes once that frame is seen.
  *
  * @param sets what the ledger holds
- * @param counts whether a stroke is a set without anybody's decision; after the horn it is not
+ * @param countsNow whether a stroke of this moment is a set without anybody's decision; after the horn it is not
  */
 export function useStrike(
   sets: number,
-  counts: boolean,
+  countsNow: () => boolean,
 ): {
   /** The number, a stroke ahead of the ledger for as long as a frame. */
   shown: ReadonlySignal<number>;
@@ -34,6 +34,7 @@ export function useStrike(
     return () => clearTimeout(clear);
   }, [struck]);
   const strike = (show: () => void) => {
+    const counts = countsNow();
     if (counts) {
       ahead.current += 1;
       shown.value += 1;

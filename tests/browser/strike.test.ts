@@ -96,3 +96,17 @@ test('a tile is ink for a moment after a touch, and only that tile', async ({ pa
   await page.clock.runFor(500);
   await expect(page.locator('.tile[data-struck]')).toHaveCount(0);
 });
+
+test('a touch behind the horn is no set either before the screen has told of the horn', async ({
+  page,
+}) => {
+  await onTheCourt(page);
+  // Time goes on and nothing has looked at it, as on a phone that is busy while the horn goes.
+  await page.evaluate(() => {
+    for (const clock of [performance, Date]) {
+      const now = clock.now.bind(clock);
+      clock.now = () => now() + 125_000;
+    }
+  });
+  expect(await touches(page, 1)).toEqual([0]);
+});
