@@ -1,21 +1,6 @@
 import { Coach } from './coach.ts';
-import { expect, type Page, test } from './test.ts';
-
-/** Puts a record into the app's own database, past the app. */
-const plant = (page: Page, key: string, record: unknown) =>
-  page.evaluate(
-    ([at, value]) =>
-      new Promise<void>((resolve, reject) => {
-        const open = indexedDB.open('rally-ledger');
-        open.onerror = () => reject(open.error);
-        open.onsuccess = () => {
-          const transaction = open.result.transaction('records', 'readwrite');
-          transaction.objectStore('records').put(value, at as string);
-          transaction.oncomplete = () => resolve();
-        };
-      }),
-    [key, record] as const,
-  );
+import { putRecords } from './seed.ts';
+import { expect, test } from './test.ts';
 
 test('a name with markup is a name like any other, and is shown as it was typed', async ({
   page,
@@ -82,7 +67,7 @@ test('one player or a block with no drill is said, and there is no way to the co
 test('a record that no longer parses is said, and everything else is there', async ({ page }) => {
   const coach = new Coach(page);
   await coach.pasteSquad('Pip\nJuno');
-  await plant(page, 's/000000000-000-strangers', { kind: 'player-added', id: 7 });
+  await putRecords(page, [['s/000000000-000-strangers', { kind: 'player-added', id: 7 }]]);
   await page.reload();
   await coach.visit('');
   await expect(page.getByText(/1 saved record can no longer be read/)).toBeVisible();

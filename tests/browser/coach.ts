@@ -1,6 +1,6 @@
 import { expect, type Locator, type Page } from 'playwright/test';
-import type { Saying } from '../../core/ledger/entry.ts';
-import { recordsOn } from '../faults/records.ts';
+import type { Entry, Saying } from '../../core/ledger/entry.ts';
+import { entriesOn } from '../faults/records.ts';
 
 /** What a coach does with the app, in the words on the screen. */
 export class Coach {
@@ -118,9 +118,9 @@ export class Coach {
 
   /** Such entries lie on the disk: before that a reload may lose what no screen called saved. */
   async kept(saying: Partial<Saying>, times = 1): Promise<void> {
-    const like = ([, record]: [string, Record<string, unknown>]) =>
-      Object.entries(saying).every(([name, value]) => record[name] === value);
-    const there = async () => (await recordsOn(this.page)).filter(like).length;
+    const like = (entry: Entry) =>
+      Object.entries(saying).every(([name, value]) => Reflect.get(entry, name) === value);
+    const there = async () => (await entriesOn(this.page, saying.kind)).filter(like).length;
     await expect.poll(there, saying.kind).toBeGreaterThanOrEqual(times);
   }
 

@@ -1,21 +1,8 @@
+import { entriesOn } from '../faults/records.ts';
 import { Coach } from './coach.ts';
 import { expect, type Page, test } from './test.ts';
 
 const PLAYERS = ['Pip', 'Juno', 'Odile', 'Bram'];
-
-/** Every record on the phone, read past the app. */
-const records = (page: Page) =>
-  page.evaluate(
-    () =>
-      new Promise<{ kind: string; second?: number; at: number }[]>((resolve, reject) => {
-        const open = indexedDB.open('rally-ledger');
-        open.onerror = () => reject(open.error);
-        open.onsuccess = () => {
-          const all = open.result.transaction('records').objectStore('records').getAll();
-          all.onsuccess = () => resolve(all.result);
-        };
-      }),
-  );
 
 const timeLeft = async (page: Page) => {
   const [minutes = 0, seconds = 0] = ((await page.getByRole('timer').textContent()) ?? '')
@@ -43,7 +30,7 @@ test('two fingers on two tiles at once count twice', async ({ page, context }) =
     await expect(coach.tile(player)).toHaveAccessibleName(/\b1 set\b/);
   }
   await coach.saved();
-  expect((await records(page)).filter((record) => record.kind === 'mark')).toHaveLength(2);
+  expect(await entriesOn(page, 'mark')).toHaveLength(2);
 });
 
 test('a reload in mid-round opens on that round with the right time and all marks', async ({
@@ -68,7 +55,7 @@ test('a reload in mid-round opens on that round with the right time and all mark
   await expect(coach.tile('Pip')).toHaveAccessibleName(/\b5 sets\b/);
   await expect(coach.tile('Odile')).toHaveAccessibleName(/\b1 set\b/);
   // By the page's own clock, which went on while the page was loaded.
-  const started = (await records(page)).find((record) => record.kind === 'clock-started')?.at ?? 0;
+  const started = (await entriesOn(page, 'clock-started'))[0]?.at ?? 0;
   const [shown, wall] = await page.evaluate(() => [
     document.querySelector('[role=timer]')?.textContent ?? '',
     Date.now(),
@@ -171,14 +158,14 @@ test(`a real round of ${REAL} s with a mark every three is recorded as ${REAL} s
   // When the horn went by the wall, as the page itself saw it.
   const heard = await page.evaluate(() => Number(Reflect.get(window, 'heard')));
   await coach.saved();
-  const all = await records(page);
-  const started = all.find((record) => record.kind === 'clock-started')?.at ?? 0;
-  expect(all.filter((record) => record.kind === 'mark')).toHaveLength(REAL / 3);
+  const started = (await entriesOn(page, 'clock-started'))[0]?.at ?? 0;
+  const marks = await entriesOn(page, 'mark');
+  expect(marks).toHaveLength(REAL / 3);
   // The entry's own start to the horn that was seen: a look every tenth of a second lies between.
   expect((heard - started) / 1000).toBeGreaterThanOrEqual(REAL - 0.1);
   expect((heard - started) / 1000).toBeLessThan(REAL + 1.5);
-  for (const mark of all.filter((record) => record.kind === 'mark')) {
-    expect(Math.abs((mark.second ?? 0) - (mark.at - started) / 1000)).toBeLessThan(0.1);
+  for (const mark of marks) {
+    expect(Math.abs(mark.second - (mark.at - started) / 1000)).toBeLessThan(0.1);
   }
   await coach.button('Put counts right').tap();
   await expect(page.getByText(`${REAL} s on the round clock`)).toBeVisible();

@@ -1,4 +1,4 @@
-import { recordsOn } from '../faults/records.ts';
+import { entriesOn, recordsOn } from '../faults/records.ts';
 import { Coach } from './coach.ts';
 import { OtherPhone } from './other-phone.ts';
 import { expect, type Page, test } from './test.ts';
@@ -12,9 +12,6 @@ async function bring(page: Page, file: ReturnType<OtherPhone['file']>): Promise<
   await page.getByLabel('Import a file from this app').setInputFiles(file);
   return coach;
 }
-
-const entriesOn = async (page: Page) =>
-  (await recordsOn(page)).map(([, record]) => record).filter(({ kind }) => kind !== undefined);
 
 const pageTime = (page: Page) => page.evaluate(() => Date.now());
 

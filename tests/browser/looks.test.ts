@@ -1,3 +1,4 @@
+import { entriesOn } from '../faults/records.ts';
 import { Coach } from './coach.ts';
 import { NOON, openPlanted } from './planted-round.ts';
 import { expect, type Page, test } from './test.ts';
@@ -15,25 +16,6 @@ const SIZES = [
   { width: 320, height: 568 },
   { width: 844, height: 390 },
 ];
-
-/** What lies in the ledger on the disk of this kind. */
-const told = (page: Page, kind: string): Promise<Record<string, unknown>[]> =>
-  page.evaluate(
-    (wanted) =>
-      new Promise((resolve, reject) => {
-        const open = indexedDB.open('rally-ledger');
-        open.onerror = () => reject(open.error);
-        open.onsuccess = () => {
-          const all = open.result.transaction('records').objectStore('records').getAll();
-          all.onerror = () => reject(all.error);
-          all.onsuccess = () => {
-            open.result.close();
-            resolve(all.result.filter((record) => record?.kind === wanted));
-          };
-        };
-      }),
-    kind,
-  );
 
 const boxes = (page: Page): Promise<string[]> =>
   page
@@ -102,8 +84,8 @@ for (const size of SIZES) {
     expect(names.size).toBe(6);
     await page.clock.runFor(100); // The frame behind the last touch.
     await new Coach(page).saved();
-    expect(await told(page, 'look')).toEqual([]);
-    expect(await told(page, 'mark')).toHaveLength(taps);
+    expect(await entriesOn(page, 'look')).toEqual([]);
+    expect(await entriesOn(page, 'mark')).toHaveLength(taps);
   });
 }
 
@@ -126,13 +108,13 @@ test('one touch answers yes, no or not seen, another puts it right, and the plac
     while (await asked(page).isVisible()) await page.clock.runFor(500);
     await expect(no).toBeHidden();
   }
-  await expect.poll(() => told(page, 'look')).toHaveLength(4);
-  const looks = await told(page, 'look');
+  await expect.poll(() => entriesOn(page, 'look')).toHaveLength(4);
+  const looks = await entriesOn(page, 'look');
   expect(looks.map(({ saw, focus }) => [saw, focus])).toEqual(
     ['no', 'no', 'unseen', 'no'].map((saw) => [saw, 'recovery']),
   );
   expect(new Set(looks.map(({ player }) => player)).size).toBe(3);
-  expect(await told(page, 'mark')).toEqual([]);
+  expect(await entriesOn(page, 'mark')).toEqual([]);
 });
 
 test('a finger that was on its way as the name came answers nothing', async ({ page }) => {
@@ -143,7 +125,7 @@ test('a finger that was on its way as the name came answers nothing', async ({ p
   while (!(await asked(page).isVisible())) await page.clock.runFor(200);
   await page.locator('.look-answers .button').first().tap();
   await page.clock.runFor(1_000);
-  expect(await told(page, 'look')).toEqual([]);
+  expect(await entriesOn(page, 'look')).toEqual([]);
 });
 
 test('a called round asks up to twelve times and shows its focus all along', async ({ page }) => {

@@ -9,7 +9,7 @@ import { Pen, plantEntries, putRecords } from '../browser/seed.ts';
 import { phoneTime } from '../browser/wall-clock.ts';
 import { tell, times } from './counts.ts';
 import { dateOn, PLAYERS, sayingsBefore, squadSayings } from './court.ts';
-import { type Records, recordsOn } from './records.ts';
+import { type Records, recordAt, recordsOn } from './records.ts';
 import { expect, type Page, test } from './test.ts';
 
 const DAY = 86_400_000;
@@ -87,21 +87,6 @@ const someOf = (records: Records): Records => {
 const withoutShareSheet = (where: Page | BrowserContext) =>
   where.addInitScript(() =>
     Object.defineProperty(Navigator.prototype, 'canShare', { value: undefined }),
-  );
-
-/** One record; all at once cannot be read where one of them is lost. */
-const recordOf = (page: Page, at: string) =>
-  page.evaluate(
-    (key) =>
-      new Promise<unknown>((resolve, reject) => {
-        const open = indexedDB.open('rally-ledger');
-        open.onsuccess = () => {
-          const got = open.result.transaction('records').objectStore('records').get(key);
-          got.onsuccess = () => resolve(got.result);
-          got.onerror = () => reject(got.error);
-        };
-      }),
-    at,
   );
 
 const entriesOf = (records: Records, packed: string) =>
@@ -297,7 +282,7 @@ test('a packed practice whose bytes are gone from the disk leaves its summary an
   await again.goto('./#/');
   await expect(again.getByText('Round 1')).toBeVisible();
   const [at = '', summary] = whole.find(([key]) => key.startsWith('i/'))!;
-  expect(counted(await recordOf(again, at))).toEqual(counted(summary));
+  expect(counted(await recordAt(again, at))).toEqual(counted(summary));
 
   await again.goto('./#/settings');
   const field = again.getByLabel('Import a file from this app');

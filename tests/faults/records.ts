@@ -1,4 +1,5 @@
 import type { Page } from 'playwright/test';
+import type { Entry } from '../../core/ledger/entry.ts';
 
 /** What lies in the app's database: every key with its record. */
 export type Records = [key: string, record: Record<string, unknown>][];
@@ -24,6 +25,37 @@ export const recordsOn = (page: Page, database = 'rally-ledger'): Promise<Record
       }),
     database,
   );
+
+/** One record by its key; all at once cannot be read where one of them is lost. */
+export const recordAt = (page: Page, at: string): Promise<unknown> =>
+  page.evaluate(
+    (key) =>
+      new Promise((resolve, reject) => {
+        const open = indexedDB.open('rally-ledger');
+        open.onerror = () => reject(open.error);
+        open.onsuccess = () => {
+          const got = open.result.transaction('records').objectStore('records').get(key);
+          got.onerror = () => reject(got.error);
+          got.onsuccess = () => {
+            resolve(got.result);
+            open.result.close();
+          };
+        };
+      }),
+    at,
+  );
+
+/** The entries that lie on the disk one by one, of one kind or of all. */
+export async function entriesOn<Kind extends Entry['kind']>(
+  page: Page,
+  kind?: Kind,
+): Promise<Extract<Entry, { kind: Kind }>[]> {
+  const all = (await recordsOn(page)).map(([, record]) => record);
+  const those = all.filter((record) =>
+    kind === undefined ? record.kind !== undefined : record.kind === kind,
+  );
+  return those as Extract<Entry, { kind: Kind }>[];
+}
 
 /** The marks among the records. */
 export const marksIn = (records: Records) =>

@@ -5,8 +5,8 @@ import { Coach } from '../browser/coach.ts';
 import { putRecords } from '../browser/seed.ts';
 import { setWallClock, ZONE } from '../browser/wall-clock.ts';
 import { Apache, hasApache, PASSWORD, USER } from './apache.ts';
-import { recordsOn } from './records.ts';
-import { expect, type Page, test } from './test.ts';
+import { recordAt, recordsOn } from './records.ts';
+import { expect, test } from './test.ts';
 
 /*
  * The phones of a club meet at a real WebDAV server, Debian's Apache, set up by the lines of the
@@ -145,7 +145,7 @@ test('two devices that write one file by mistake are told, go on with a file eac
 }) => {
   const [one, two] = [await Device.of(browser), await Device.of(browser)];
   await one.practises(squadOf(1), 2);
-  const [[, name] = []] = await phoneOn(one.page);
+  const name = await recordAt(one.page, 'phone');
   // The second is a copy of the first: it goes by the same name.
   await putRecords(two.page, [['phone', name]]);
   await two.page.reload();
@@ -161,21 +161,6 @@ test('two devices that write one file by mistake are told, go on with a file eac
   expect(readdirSync(apache.club).filter((file) => file.endsWith('.txt'))).toHaveLength(2);
   for (const device of [one, two]) await device.context.close();
 });
-
-const phoneOn = (page: Page) =>
-  page.evaluate(
-    () =>
-      new Promise<[string, unknown][]>((resolve) => {
-        const open = indexedDB.open('rally-ledger');
-        open.onsuccess = () => {
-          const asked = open.result.transaction('records').objectStore('records').get('phone');
-          asked.onsuccess = () => {
-            open.result.close();
-            resolve([['phone', asked.result]]);
-          };
-        };
-      }),
-  );
 
 test('a place without room says so, and what was there stays whole', async ({ browser }) => {
   test.skip(!apache.smallDisk(64_000), 'no disk of a size of its own can be had here');
