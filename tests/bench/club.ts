@@ -8,6 +8,7 @@ import { stampTime, writerOf } from '../../core/ledger/stamp.ts';
 import { season } from '../../demo-data/season.ts';
 import { BROWSER_ARGUMENTS, findBrowser } from '../browser/browser.ts';
 import { Apache, hasApache, PASSWORD, USER } from '../faults/apache.ts';
+import { quantile } from './quantile.ts';
 
 const DEVICES = 50;
 /** Ten coaches and assistants share a squad. */
@@ -16,9 +17,6 @@ const PLAYERS = 12;
 /** How much slower than this machine a phone is taken to be. */
 const SLOWED = 4;
 const OPENINGS = 5;
-
-const median = (values: readonly number[]): number =>
-  values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
 
 /** A season's entries as a phone wrote them, of one of the club's squads: its players have one id each. */
 function entriesOf(device: number): Entry[] {
@@ -50,7 +48,7 @@ async function openingOf(page: Page, address: string): Promise<number> {
     await page.locator('main h1').waitFor();
     if (opening > 0) times.push(await page.evaluate(() => performance.now()));
   }
-  return median(times);
+  return quantile(times, 0.5);
 }
 
 /** A page of a phone that is slower than this machine, with nothing on it. */

@@ -15,6 +15,7 @@ import { playRally } from '../../demo-data/rally.ts';
 import { randomFrom } from '../../demo-data/random.ts';
 import { turnPartners } from '../../demo-data/turning.ts';
 import { practiceWith } from '../core/made.ts';
+import { quantile } from './quantile.ts';
 import type { Row } from './row.ts';
 
 const PLAYERS = 12;
@@ -115,8 +116,6 @@ function timesOf(work: () => void, runs: number): number[] {
   }).sort((a, b) => a - b);
 }
 
-const middle = (times: readonly number[]): number => times[Math.floor(times.length / 2)] ?? 0;
-
 /** A season's figures afresh, and how they grow with it. */
 export function figureRows(): Row[] {
   const { summaries } = fullSeason(1);
@@ -124,7 +123,10 @@ export function figureRows(): Row[] {
   // The first runs teach the engine.
   allFigures(summaries);
   allFigures(half);
-  const measured = middle(timesOf(() => allFigures(summaries), 9));
+  const measured = quantile(
+    timesOf(() => allFigures(summaries), 9),
+    0.5,
+  );
   return [
     {
       figure: `all figures of ${PLAYERS} players and ${PRACTICES} practices`,
@@ -136,7 +138,13 @@ export function figureRows(): Row[] {
       figure: `the same, beside ${PRACTICES / 2} practices`,
       unit: 'ms',
       measured,
-      reference: { name: 'half', measured: middle(timesOf(() => allFigures(half), 9)) },
+      reference: {
+        name: 'half',
+        measured: quantile(
+          timesOf(() => allFigures(half), 9),
+          0.5,
+        ),
+      },
       most: 2,
     },
   ];

@@ -40,8 +40,8 @@ export class Bench {
   }
 
   /** A phone of its own, with nothing stored. */
-  phone(worker: 'allow' | 'block' = 'block'): Promise<BrowserContext> {
-    return this.browser.newContext({
+  async phone(worker: 'allow' | 'block' = 'block'): Promise<BrowserContext> {
+    const phone = await this.browser.newContext({
       viewport: { width: 390, height: 844 },
       hasTouch: true,
       isMobile: true,
@@ -49,6 +49,15 @@ export class Bench {
       serviceWorkers: worker,
       baseURL: this.host.address,
     });
+    await phone.addInitScript(() => {
+      window.behindFrame = (work) =>
+        requestAnimationFrame(() => {
+          const { port1, port2 } = new MessageChannel();
+          port1.onmessage = () => work();
+          port2.postMessage(0);
+        });
+    });
+    return phone;
   }
 
   async open(address: string, phone?: BrowserContext): Promise<MeasuredPage> {
@@ -81,6 +90,14 @@ export class Bench {
     await page.locator('.tile-count').first().waitFor();
     await page.waitForTimeout(SETTLE_MS);
     return opened;
+  }
+}
+
+declare global {
+  /** On every page of a measured phone. */
+  interface Window {
+    /** Does a work in the first task behind the next frame: what stands in the page now can be seen by then. */
+    behindFrame(work: () => void): void;
   }
 }
 

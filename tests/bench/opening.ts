@@ -15,11 +15,7 @@ const noteShown = (phone: BrowserContext): Promise<unknown> =>
       new MutationObserver((_, observer) => {
         if (!document.querySelector('.tile-count, #bare')) return;
         observer.disconnect();
-        requestAnimationFrame(() => {
-          const { port1, port2 } = new MessageChannel();
-          port1.onmessage = () => resolve(performance.now());
-          port2.postMessage(0);
-        });
+        window.behindFrame(() => resolve(performance.now()));
       }).observe(document, { childList: true, subtree: true });
     });
     Object.assign(window, { shown });

@@ -32,12 +32,10 @@ async function visit(page: Page, address: string, drawn: string): Promise<number
         const link = document.createElement('a');
         link.href = `#/${address}`;
         document.body.append(link);
-        const { port1, port2 } = new MessageChannel();
-        port1.onmessage = () => resolve(performance.now() - began);
         new MutationObserver((_, observer) => {
           if (!document.querySelector(drawn)) return;
           observer.disconnect();
-          requestAnimationFrame(() => port2.postMessage(0));
+          window.behindFrame(() => resolve(performance.now() - began));
         }).observe(document.body, { childList: true, subtree: true });
         const began = performance.now();
         link.click();
@@ -46,13 +44,20 @@ async function visit(page: Page, address: string, drawn: string): Promise<number
   );
 }
 
-/** A phone on which so many practices are stored, the last of them today. */
-async function stored(bench: Bench, size: typeof TEN_SEASONS): Promise<MeasuredPage> {
+/** A phone on which so many practices are stored, the last of them today, and one of its players. */
+async function stored(
+  bench: Bench,
+  size: typeof TEN_SEASONS,
+): Promise<MeasuredPage & { player: string }> {
   const opened = await bench.open('./');
   const { page } = opened;
   await page.getByRole('heading', { level: 1 }).waitFor();
-  for (const records of seasons(await dateOn(page), size)) await putRecords(page, records);
-  return opened;
+  let player = '';
+  for (const records of seasons(await dateOn(page), size)) {
+    for (const [, record] of records) player ||= (record as { player?: string }).player ?? '';
+    await putRecords(page, records);
+  }
+  return { ...opened, player };
 }
 
 /** The screens of figures with ten seasons stored, beside the same with one week. */
@@ -68,7 +73,7 @@ export async function screens(bench: Bench): Promise<Row[]> {
         [ten, times.ten],
         [week, times.week],
       ] as const) {
-        const player = name === 'player' ? await playerOn(each.page) : '';
+        const player = name === 'player' ? each.player : '';
         own.push(await visit(each.page, address + player, drawn));
       }
     }
@@ -88,21 +93,3 @@ export async function screens(bench: Bench): Promise<Row[]> {
   for (const { page } of [ten, week]) await page.context().close();
   return rows;
 }
-
-/** Somebody who is in the book. */
-const playerOn = (page: Page): Promise<string> =>
-  page.evaluate(
-    () =>
-      new Promise<string>((resolve, reject) => {
-        const open = indexedDB.open('rally-ledger');
-        open.onerror = () => reject(open.error);
-        open.onsuccess = () => {
-          const all = open.result.transaction('records').objectStore('records');
-          const found = all.getAll(IDBKeyRange.bound('s/', 's0'));
-          found.onsuccess = () => {
-            open.result.close();
-            resolve(found.result.find(({ kind }) => kind === 'player-added').player);
-          };
-        };
-      }),
-  );

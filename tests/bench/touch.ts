@@ -12,19 +12,9 @@ export const noteFrames = (page: Page): Promise<void> =>
   page.evaluate(() => {
     const frames: number[] = [];
     Object.assign(window, { framesNoted: frames });
-    const { port1, port2 } = new MessageChannel();
-    const waiting: number[] = [];
-    port1.onmessage = () => {
-      for (const at of waiting.splice(0)) frames.push(performance.now() - at);
-    };
     addEventListener(
       'pointerdown',
-      ({ timeStamp }) => {
-        requestAnimationFrame(() => {
-          waiting.push(timeStamp);
-          port2.postMessage(0);
-        });
-      },
+      ({ timeStamp }) => window.behindFrame(() => frames.push(performance.now() - timeStamp)),
       { capture: true },
     );
   });
