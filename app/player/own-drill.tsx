@@ -9,7 +9,7 @@ import { drillName } from '../words/drill-text.ts';
 import { figureWords } from '../words/figure-words.ts';
 import { lookWords } from '../words/look-words.ts';
 import { words } from '../words/words.ts';
-import { measure } from './measure.ts';
+import { OwnMeasure } from './own-measure.tsx';
 
 /** What a player did at one drill in the stints given, beside the player's own usual and best. */
 export function OwnDrill({ work, stints }: { work: OwnWork; stints: Stint[] }) {
@@ -39,7 +39,7 @@ export function OwnDrill({ work, stints }: { work: OwnWork; stints: Stint[] }) {
           </div>
         )}
       </dl>
-      <Picture work={work} />
+      <OwnMeasure work={work} />
       {usual === undefined || best === undefined ? (
         <p>{t.first}</p>
       ) : (
@@ -67,19 +67,5 @@ function Counts({ work: { terms, sets } }: { work: OwnWork }) {
         <b class="number">{words.value.number(sets)}</b> {onTarget ? t.onTarget : t.sets(sets)}
       </Explained>
     </p>
-  );
-}
-
-/** Today as a painted line, with the signs of usual and best where they stand on it. */
-function Picture({ work }: { work: OwnWork }) {
-  const at = measure(work);
-  if (!at) return null;
-  const part = (share: number) => `${100 * share}%`;
-  return (
-    <div class="own-measure" aria-hidden="true">
-      <div class="own-line" style={{ inlineSize: part(at.sets) }} />
-      <i class="own-usual" style={{ insetInlineStart: part(at.usual) }} />
-      <i class="own-best" style={{ insetInlineStart: part(at.best) }} />
-    </div>
   );
 }

@@ -2,7 +2,7 @@ import { countsByPlayer } from '../../core/drill/counting-rules.ts';
 import type { OwnWork } from '../../core/figures/usual.ts';
 import { drillName } from '../words/drill-text.ts';
 import { lookWords } from '../words/look-words.ts';
-import { measure } from './measure.ts';
+import { OwnMeasure } from './own-measure.tsx';
 
 /** The day in one picture: each drill as a painted line beside the own usual and best. */
 export function OwnPicture({ works }: { works: readonly OwnWork[] }) {
@@ -10,30 +10,18 @@ export function OwnPicture({ works }: { works: readonly OwnWork[] }) {
   return (
     <figure class="own-picture">
       <ul>
-        {works.map((work) => {
-          const beside = measure(work);
-          // With nothing to stand beside, a line has no length that means anything: it is an outline.
-          const line = beside ? 'own-line' : 'own-line own-line-first';
-          const part = (share: number) => `${100 * share}%`;
-          return (
-            <li key={`${work.drill} ${work.terms.rule} ${work.terms.size}`}>
-              <p class="own-picture-name">
-                <span class="grow break">{drillName(work.terms)}</span>
-                <b class="number">{madeIn(work, work.sets)}</b>
-              </p>
-              <span class="unseen">{t.beside(work.usual, work.best)}</span>
-              <div class="own-measure" aria-hidden="true">
-                <div class={line} style={{ inlineSize: part(beside?.sets ?? 1) }} />
-                {beside && (
-                  <>
-                    <i class="own-usual" style={{ insetInlineStart: part(beside.usual) }} />
-                    <i class="own-best" style={{ insetInlineStart: part(beside.best) }} />
-                  </>
-                )}
-              </div>
-            </li>
-          );
-        })}
+        {works.map((work) => (
+          <li key={`${work.drill} ${work.terms.rule} ${work.terms.size}`}>
+            <p class="own-picture-name">
+              <span class="grow break">{drillName(work.terms)}</span>
+              <b class="number">{madeIn(work, work.sets)}</b>
+            </p>
+            <p class={work.usual === undefined ? 'small faint' : 'unseen'}>
+              {t.beside(work.usual, work.best)}
+            </p>
+            <OwnMeasure work={work} />
+          </li>
+        ))}
       </ul>
       {works.some(({ usual }) => usual !== undefined) && (
         <figcaption class="own-key small" aria-hidden="true">
