@@ -110,11 +110,6 @@ export function SettleScreen({ round: id }: { round: string | undefined }) {
           {isLatest && roundsLeft(practice) > 0 ? t.next : t.finish}
         </Button>
       </div>
-      {/* Comes late, below everything that a finger may be on its way to. */}
-      {takesAdvice(round.terms.rule) &&
-        round.tallies.map((tally) => (
-          <SizeOff key={tally.pair.letter} round={round} tally={tally} />
-        ))}
       {isLatest && (
         <Button
           as="quiet"
@@ -126,6 +121,11 @@ export function SettleScreen({ round: id }: { round: string | undefined }) {
           {t.skip}
         </Button>
       )}
+      {/* Comes late, below everything that a finger may be on its way to. */}
+      {takesAdvice(round.terms.rule) &&
+        round.tallies.map((tally) => (
+          <SizeOff key={tally.pair.letter} round={round} tally={tally} />
+        ))}
     </main>
   );
 }

@@ -126,6 +126,25 @@ test('a round passed over can be settled later the same day', async ({ page }) =
   );
 });
 
+test('the size that would suit, which comes late, moves no button of settle from under a finger', async ({
+  page,
+}) => {
+  await page.clock.install({ time: new Date('2026-11-24T16:30:00') });
+  const coach = new Coach(page);
+  await coach.reachCourt(PLAYERS, ['Mini rally', 'Soft volleys']);
+  await coach.start();
+  await page.clock.fastForward(125_000);
+  await coach.button('Put counts right').tap();
+  await page.locator('.size-off').first().waitFor();
+  const late = (await page.locator('.size-off').first().boundingBox())?.y ?? 0;
+  const buttons = page.locator('.settle button:visible:not(.size-off *, .before-start *)');
+  for (const button of await buttons.all()) {
+    const box = await button.boundingBox();
+    if (box)
+      expect(box.y + box.height, (await button.textContent()) ?? '').toBeLessThanOrEqual(late);
+  }
+});
+
 /** The shortest round that can be set, on the browser's own timers; EVERY=1 plays the usual one. */
 const REAL = process.env.EVERY === undefined ? 30 : 120;
 
