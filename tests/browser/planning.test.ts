@@ -20,7 +20,9 @@ async function everyoneIsHere(coach: Coach, players: readonly string[]): Promise
 
 /** The pairs that are shown before a round, as names; those that wait are the last. */
 async function shownPairs(page: Page): Promise<string[][]> {
-  const rows = await page.locator('.pairs > li').all();
+  const shown = page.locator('.pairs > li');
+  await shown.first().waitFor();
+  const rows = await shown.all();
   return Promise.all(rows.map((row) => row.locator('.pair-player .pair-call').allTextContents()));
 }
 
