@@ -50,6 +50,8 @@ export const practised = signal<readonly AnyEntry[]>([]);
 
 /** Goes up whenever another window, or a file, changed what is packed. */
 export const packsChanged = signal(0);
+/** Ids of entries that lie in a pack by now: they stay in sight until the history was read with it. */
+export const packedElsewhere = signal<ReadonlySet<string>>(new Set());
 
 /** Whether what is on the disk is shown; until then a phone has not answered, or refuses. */
 export const isRead = signal(false);
@@ -236,13 +238,17 @@ async function read(): Promise<void> {
   const isPacked = (entry: AnyEntry) => isPractised(entry) && opened.packed.has(entry.practice);
   // Those that were opened again lie in their pack and stay in sight.
   const isAway = (entry: AnyEntry) => isPacked(entry) && !openedAgain.has(String(entry.practice));
-  const away = new Set(gone.filter(isAway).map(({ id }) => id));
   const erased = foldErased([...opened.standing, ...standing.value]);
   const lost = gone.filter((entry) => !isPacked(entry) && !isErased(entry, erased));
   const mended = new Set(lost.map(key.entry));
   batch(() => {
-    const shown = practised.value.filter(({ id }) => !away.has(id));
-    putAll(joinLedgers([...opened.standing, ...opened.practised], [...standing.value, ...shown]));
+    putAll(
+      joinLedgers(
+        [...opened.standing, ...opened.practised],
+        [...standing.value, ...practised.value],
+      ),
+    );
+    packedElsewhere.value = new Set(gone.filter(isAway).map(({ id }) => id));
     looseDamaged.value = opened.damaged.filter((each) => !mended.has(each.key));
     for (const id of there) if (id > last) last = id;
     isRead.value = true;
@@ -292,6 +298,13 @@ function hear(told: unknown): void {
 /** Takes practices out of sight that are packed: their summaries say what figures read of them. */
 export function dropPractices(practices: ReadonlySet<string>): void {
   practised.value = practised.value.filter((entry) => !practices.has(String(entry.practice)));
+}
+
+/** The same for entries that another window packed, but for those that were opened again since. */
+export function dropPacked(ids: ReadonlySet<string>): void {
+  practised.value = practised.value.filter(
+    ({ id, practice }) => !ids.has(id) || openedAgain.has(String(practice)),
+  );
 }
 
 /**

@@ -122,7 +122,6 @@ function tidy(): void {
     untracked(
       () =>
         void packPast()
-          .then(readHistory)
           .then(() => (roundRuns() ? undefined : lookOver())) // It takes a slow phone a while.
           .catch(() => {}),
     );

@@ -11,11 +11,13 @@ import type { Damaged } from './device/records.ts';
 import { leads, tellWindows } from './device/windows.ts';
 import {
   breathe,
+  dropPacked,
   dropPractices,
   isRead,
   merges,
   openedAgain,
   packDamaged,
+  packedElsewhere,
   packsChanged,
   practicesOf,
   practised,
@@ -167,20 +169,31 @@ export function startPacking(): void {
     if (packsChanged.value > 0) untracked(readAnew);
   });
   effect(() => {
+    if (packedElsewhere.value.size > 0) untracked(() => void inTurn(readSummaries).catch(() => {}));
+  });
+  effect(() => {
     if (!leads.value && isRead.value) for (const id of partly.value) void showWhole(id);
   });
 }
 
 let packing: Promise<void> | undefined;
-let readingHistory: Promise<void> | undefined;
+let reading: Promise<void> | undefined;
+let turn: Promise<void> = Promise.resolve();
+
+/** Packing and reading take turns: side by side, what is packed after it was looked for is in neither. */
+function inTurn(work: () => Promise<void>): Promise<void> {
+  const mine = turn.then(work);
+  turn = mine.catch(() => {});
+  return mine;
+}
 
 /**
- * Packs every practice that is over, so that opening stays quick. A phone that cannot write now
- * leaves it for another time.
+ * Packs every practice that is over, so that opening stays quick: into the history, which is there
+ * before. A phone that cannot write now, or read, leaves it for another time.
  */
 export async function packPast(): Promise<void> {
-  await readingHistory;
-  packing ??= pack()
+  packing ??= readHistory()
+    .then(() => inTurn(pack))
     .catch(() => {})
     .finally(() => {
       packing = undefined;
@@ -200,7 +213,7 @@ async function pack(): Promise<void> {
     packed = true;
     batch(() => {
       dropPractices(new Set([id]));
-      if (history.value) history.value = withSummary(history.value, summary);
+      history.value = withSummary(history.value ?? [], summary);
     });
   }
   if (packed) tellWindows({ again: true });
@@ -211,26 +224,20 @@ const withSummary = (all: readonly Summary[], summary: Summary): Summary[] =>
 
 /** Reads the summaries of all packed practices, once; figures need them, counting does not. */
 export async function readHistory(): Promise<void> {
-  await packing;
   if (history.value) return;
-  readingHistory ??= readSummaries().finally(() => {
-    readingHistory = undefined;
+  reading ??= inTurn(readSummaries).finally(() => {
+    reading = undefined;
   });
-  await readingHistory;
+  await reading;
 }
 
 /** What is packed has changed: what is shown stays until all of it was read. */
 async function readAnew(): Promise<void> {
-  if (!history.value && !readingHistory) return;
-  await packing;
-  await readingHistory;
-  readingHistory = readSummaries().finally(() => {
-    readingHistory = undefined;
-  });
-  await readingHistory.catch(() => {});
+  if (history.value || reading) await inTurn(readSummaries).catch(() => {});
 }
 
 async function readSummaries(): Promise<void> {
+  const packed = packedElsewhere.value;
   const found = new Map<string, Summary>();
   const damaged: Damaged[] = [];
   for await (const portion of store.history(now())) {
@@ -241,6 +248,7 @@ async function readSummaries(): Promise<void> {
   batch(() => {
     history.value = [...found.values()].sort(inOrderHeld);
     packDamaged.value = damaged;
+    dropPacked(packed);
   });
 }
 

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { makeEntry } from '../../core/ledger/entry.ts';
+import { makeEntry, type PracticeEntry } from '../../core/ledger/entry.ts';
 import { nextStamp } from '../../core/ledger/stamp.ts';
 import type { Summary } from '../../core/ledger/summary.ts';
 import type { Coach } from './phone/coach.ts';
+import type { Phone } from './phone/phone.ts';
 import { playing } from './phone/playing.ts';
 import { told } from './phone/told.ts';
 
@@ -25,6 +26,16 @@ async function practised(now = TUESDAY): Promise<Coach> {
 async function stored(coach: Coach): Promise<Map<string, Summary>> {
   const records = [...(await coach.phone.records())];
   return new Map(records.filter(([key]) => key.startsWith('i/')) as [string, Summary][]);
+}
+
+/** Puts every packed practice back as it lay before it was packed: an entry each. */
+async function unpack(phone: Phone): Promise<void> {
+  for (const [key, record] of await phone.records()) {
+    if (!/^[ci]\//.test(key)) continue;
+    await phone.remove(key);
+    const { entries = [] } = record as { entries?: PracticeEntry[] };
+    for (const entry of entries) await phone.put(`p/${entry.practice}/${entry.id}`, entry);
+  }
 }
 
 /** The days pass, and the app is opened again: what is over is packed, and worked out. */
@@ -184,6 +195,49 @@ describe('who was there', () => {
     expect([...told(coach.page).there.keys()]).toEqual(['2026-03-17']);
     await daysLater(coach, '2026-03-19 18:00');
     expect([...told(coach.page).there.keys()]).toEqual(['2026-03-17']);
+  });
+});
+
+describe('practices that are over and not packed as the app is opened', () => {
+  test('are all in the figures at every moment, while they are packed and the packed ones are read', async () => {
+    const coach = await practised();
+    for (const drill of ['volley-to-volley', 'mini-rally']) {
+      await coach.close();
+      await coach.phone.pass(60_000);
+      await coach.come('Ada', 'Bo');
+      await coach.plan([drill, 1]);
+      await coach.play({ A: 1 });
+    }
+    await coach.close();
+    await coach.phone.sleepUntil('2026-03-18 09:00');
+    await coach.phone.kill(coach.page);
+    await unpack(coach.phone);
+
+    const opening = coach.phone.open('#/settings');
+    const { practices, ledger } = coach.phone.pages[0]!.app;
+    const seen: number[] = [];
+    practices.summaries.subscribe((all) => {
+      if (ledger.isRead.value) seen.push(all.length);
+    });
+    await opening;
+    expect(new Set(seen)).toEqual(new Set([3]));
+    expect(practices.history.value).toHaveLength(3);
+  });
+});
+
+describe('a practice that another window packs', () => {
+  test('is in the figures of this one at every moment', async () => {
+    const coach = await practised();
+    await coach.close();
+    const other = await coach.phone.open('#/settings');
+    const { practices } = other.app;
+    expect(practices.history.value).toEqual([]);
+    const seen: number[] = [];
+    practices.summaries.subscribe((all) => seen.push(all.length));
+    await coach.phone.until('2026-03-18 09:00');
+    expect(other.app.ledger.practised.value).toEqual([]);
+    expect(practices.history.value).toHaveLength(1);
+    expect(new Set(seen)).toEqual(new Set([1]));
   });
 });
 
