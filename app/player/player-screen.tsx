@@ -34,7 +34,8 @@ import { OwnSentences } from './own-sentences.tsx';
 import './player.css';
 
 /**
- * One player's own day, and nobody else's. Handed to the player it is all that the phone shows:
+ * One player's own day, and nobody else's. What leads on from it comes with the figures, which would
+ * push it from under a finger. Handed to the player it is all that the phone shows:
  * nothing on it can be changed and nothing leads away, until the coach takes the phone back.
  */
 export function PlayerScreen({ player }: { player: string }) {
@@ -65,7 +66,7 @@ export function PlayerScreen({ player }: { player: string }) {
         ) : (
           <p>{t.nothing}</p>
         )}
-        {!handed && known && (
+        {!handed && known && history.value && (
           <div class="stack">
             <Button onClick={() => setPrefs({ handedTo: player })}>
               <span class="break">{t.hand(playerName(player))}</span>

@@ -37,8 +37,14 @@ export function ProposeScreen() {
       </header>
       <Messages />
       <CourtsAsked />
-      {history.value === undefined ? <Reading /> : <Proposing />}
-      <Choosing />
+      {history.value === undefined ? (
+        <Reading />
+      ) : (
+        <>
+          <Proposing />
+          <Choosing />
+        </>
+      )}
     </main>
   );
 }
