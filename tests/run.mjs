@@ -6,13 +6,21 @@
  */
 import { spawn } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { runnerImport } from 'vite';
 
 const cache = new URL('../.cache/', import.meta.url);
 mkdirSync(cache, { recursive: true });
 
+const { module } = await runnerImport('./tests/failures.ts', {
+  configFile: false,
+  logLevel: 'error',
+});
+
 let passed = 0;
 let failed = 0;
 let leftOut = 0;
+/** What failed, each with the first of what was said of it: said again at the end, where it is looked for. */
+const failures = [];
 
 /** With names of steps, as in `npm test -- test:unit build`, only those. */
 const asked = process.argv.slice(2);
@@ -43,7 +51,10 @@ async function run(script, ...options) {
 async function step(script) {
   if (isLeftOut(script)) return;
   if (await run(script)) passed += 1;
-  else failed += 1;
+  else {
+    failed += 1;
+    failures.push(script);
+  }
 }
 
 /**
@@ -56,7 +67,9 @@ async function tests(script, report, count, ...options) {
   const succeeded = await run(script, ...options);
   let counted = { passed: 0, failed: 0 };
   try {
-    counted = count(JSON.parse(readFileSync(new URL(report, cache), 'utf8')));
+    const said = JSON.parse(readFileSync(new URL(report, cache), 'utf8'));
+    counted = count(said);
+    failures.push(...module.failuresIn(said).map((failure) => `${script} › ${failure}`));
   } catch {
     console.log(`  ${script} left no report`);
   }
@@ -65,7 +78,10 @@ async function tests(script, report, count, ...options) {
   leftOut += counted.leftOut ?? 0;
   // A runner that failed outside its tests, or found none, has failed.
   const found = counted.passed + counted.failed + (counted.leftOut ?? 0);
-  if ((!succeeded && counted.failed === 0) || found === 0) failed += 1;
+  if ((!succeeded && counted.failed === 0) || found === 0) {
+    failed += 1;
+    failures.push(script);
+  }
 }
 
 const unit = () =>
@@ -95,6 +111,7 @@ await Promise.all([
   engines.then(inWebKit).then(() => inBrowser('test:faults', 'fault-tests.json')),
 ]);
 
+for (const failure of failures) console.log(`\nfailed: ${failure}`);
 if (leftOut > 0) console.log(`\n${leftOut} tests were left out, as said above`);
 
 console.log(`\n${passed} passed, ${failed} failed`);
