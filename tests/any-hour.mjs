@@ -40,6 +40,8 @@ const moments = MOMENTS.filter(
   ({ name }) => values.only.length === 0 || values.only.some((word) => name.includes(word)),
 );
 
+/** What loads TypeScript here says that this is development, which no run may hear: it builds for good. */
+const own = { ...process.env };
 const library = await findLibrary();
 const folder = new URL('../.cache/any-hour/', import.meta.url);
 mkdirSync(folder, { recursive: true });
@@ -80,7 +82,7 @@ async function run(given, env, log) {
  * @throws Error where the clock does not follow
  */
 function clockAt({ name, at, zone }) {
-  const there = { ...process.env, TZ: zone };
+  const there = { ...own, TZ: zone };
   const print = (code, env) =>
     Number(spawnSync(process.execPath, ['-p', code], { env, encoding: 'utf8' }).stdout);
   const wanted = print(`Date.parse(${JSON.stringify(at.replace(' ', 'T'))})`, there);
