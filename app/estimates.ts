@@ -11,6 +11,7 @@ import {
 import { isHeard } from '../core/round/tally.ts';
 import type { Pace } from '../core/round/tempo.ts';
 import { currentRound, isRunning } from './actions.ts';
+import { idle } from './device/idle.ts';
 import { history, keepEstimates, openPractice, practice, summaries } from './practices.ts';
 
 /*
@@ -43,20 +44,22 @@ export const estimated = computed<readonly Summary[]>(() =>
   ),
 );
 
+/** The practice itself where nothing of it changes: figures keep what they made of a practice with it. */
 function withEstimates(
   summary: Summary,
   of: (round: PlayedRound, tally: PlayedTally) => Estimate | undefined,
 ): Summary {
-  return {
-    ...summary,
-    rounds: summary.rounds.map((round) => ({
-      ...round,
-      tallies: round.tallies.map((tally) => {
-        const estimate = of(round, tally);
-        return estimate === tally.estimate || !estimate ? tally : { ...tally, estimate };
-      }),
-    })),
-  };
+  let isSame = true;
+  const rounds = summary.rounds.map((round) => ({
+    ...round,
+    tallies: round.tallies.map((tally) => {
+      const estimate = of(round, tally);
+      if (estimate === tally.estimate || !estimate) return tally;
+      isSame = false;
+      return { ...tally, estimate };
+    }),
+  }));
+  return isSame ? summary : { ...summary, rounds };
 }
 
 /** How many pairs' rounds still wait for their estimate. */
@@ -180,14 +183,3 @@ function lacking(summary: Summary): Lack[] {
         .map((tally) => ({ round, tally, pace }));
     });
 }
-
-/** Waits until the phone has nothing else to do; how long it has nothing, where it says so. */
-const idle = () =>
-  new Promise<IdleDeadline | undefined>((resolve) =>
-    'requestIdleCallback' in window
-      ? window.requestIdleCallback(resolve)
-      : setTimeout(resolve, IDLE_MS),
-  );
-
-/** Where a browser does not say when it is idle, the screen gets this much time in between. */
-const IDLE_MS = 50;

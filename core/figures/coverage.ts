@@ -90,8 +90,8 @@ export function coverage(
   const cells = new Map(
     [...families, ...strokes].map((line) => [line as Family | Stroke, empty()]),
   );
-  const played = roundsUntil(summaries, today)
-    .filter(({ date }) => cellOf(date) >= 0)
+  const lately = summaries.filter(({ date }) => cellOf(date) >= 0);
+  const played = roundsUntil(lately, today)
     .map((at) => ({ ...at, struck: struckIn(at.round, player) }))
     .filter(({ struck }) => struck !== undefined)
     .sort(inOrderOfPlay);

@@ -31,10 +31,12 @@ export function lastPractised(
   for (const summary of summaries) {
     const { date } = summary;
     if (date > today) continue;
-    for (const [player, done] of practisedIn(summary)) {
+    const done = practisedIn(summary);
+    if (done.players.size > 0) note(squad, date, done.squad);
+    for (const [player, theirs] of done.players) {
       const own = players.get(player) ?? { families: {}, strokes: {} };
       players.set(player, own);
-      for (const last of [squad, own]) note(last, date, done);
+      note(own, date, theirs);
     }
   }
   return { squad, players };
@@ -46,27 +48,35 @@ interface Practised {
 }
 
 /** Kept with each practice: many screens ask, and of ten seasons it takes a phone a while. */
-const kept = new WeakMap<Summary, Map<string, Practised>>();
+const kept = new WeakMap<Summary, { squad: Practised; players: Map<string, Practised> }>();
 
-/** What every player of a practice practised in it. */
-function practisedIn(summary: Summary): Map<string, Practised> {
+/** What the squad, and every player, practised in a practice. */
+export function practisedIn(summary: Summary): {
+  squad: Practised;
+  players: Map<string, Practised>;
+} {
   const known = kept.get(summary);
   if (known) return known;
+  const nothing = (): Practised => ({ families: new Set(), strokes: new Set() });
+  const squad = nothing();
   const players = new Map<string, Practised>();
   for (const round of summary.rounds.filter(wasPlayed)) {
     for (const { pair, turned } of round.tallies) {
       pair.players.forEach((player, place) => {
-        const own = players.get(player) ?? { families: new Set(), strokes: new Set() };
+        const own = players.get(player) ?? nothing();
         players.set(player, own);
-        own.families.add(round.terms.family);
-        for (const stroke of strokesAt(round.terms, pair.players, place, turned)) {
-          own.strokes.add(stroke);
+        for (const practised of [squad, own]) {
+          practised.families.add(round.terms.family);
+          for (const stroke of strokesAt(round.terms, pair.players, place, turned)) {
+            practised.strokes.add(stroke);
+          }
         }
       });
     }
   }
-  kept.set(summary, players);
-  return players;
+  const practised = { squad, players };
+  kept.set(summary, practised);
+  return practised;
 }
 
 function note(last: LastPractised, date: string, { families, strokes }: Practised): void {
@@ -103,13 +113,32 @@ export function roundsUntil(
  * @param turned the second at which a pair turned, where it did
  */
 export function strokesAt(
-  { rule, shots }: Terms,
+  terms: Terms,
   players: readonly string[],
   place: number,
   turned?: number,
-): Stroke[] {
-  const everyones = countsByPlayer(rule) || players.length > 2 || turned !== undefined;
-  return [
-    ...new Set(shots.filter(({ role }) => everyones || role === place).map(({ stroke }) => stroke)),
-  ];
+): readonly Stroke[] {
+  const { all, byRole } = strokesIn(terms);
+  const everyones = countsByPlayer(terms.rule) || players.length > 2 || turned !== undefined;
+  return everyones ? all : (byRole[place] ?? []);
+}
+
+interface Struck {
+  all: readonly Stroke[];
+  byRole: readonly (readonly Stroke[])[];
+}
+
+/** Kept, since a round's pairs share their terms, which never change. */
+const struck = new WeakMap<Terms, Struck>();
+
+function strokesIn(terms: Terms): Struck {
+  const known = struck.get(terms);
+  if (known) return known;
+  const of = (shots: Terms['shots']) => [...new Set(shots.map(({ stroke }) => stroke))];
+  const made = {
+    all: of(terms.shots),
+    byRole: [0, 1].map((own) => of(terms.shots.filter(({ role }) => role === own))),
+  };
+  struck.set(terms, made);
+  return made;
 }

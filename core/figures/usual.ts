@@ -70,11 +70,13 @@ export interface OwnWork {
  * @param history earlier practices, in any order; today's own is passed over
  */
 export function ownDay(history: readonly Summary[], today: Summary, player: string): OwnWork[] {
+  const now = workIn(today, player);
+  const isAsked = (terms: Terms) => now.some((work) => alike(work.terms, terms));
   const earlier = history
     .filter(({ practice }) => practice !== today.practice)
-    .flatMap((summary) => workIn(summary, player))
+    .flatMap((summary) => workIn(summary, player, isAsked))
     .filter(({ seconds }) => seconds > 0);
-  return workIn(today, player).map((work) => {
+  return now.map((work) => {
     if (work.seconds === 0) return work;
     const scaled = earlier
       .filter(({ terms }) => alike(terms, work.terms))
@@ -86,15 +88,20 @@ export function ownDay(history: readonly Summary[], today: Summary, player: stri
   });
 }
 
-/** A player's work in one practice, by drill and size. */
-function workIn(summary: Summary, player: string): OwnWork[] {
+/** A player's work in one practice, by drill and size, as far as it is asked for. */
+function workIn(
+  summary: Summary,
+  player: string,
+  isAsked: (terms: Terms) => boolean = () => true,
+): OwnWork[] {
   const works: OwnWork[] = [];
   for (const round of summary.rounds) {
     const { terms } = round;
+    if (!isAsked(terms)) continue;
     // One who lost a partner in mid-round and went on with others is in two pairs of it.
     for (const tally of round.tallies) {
-      const own = shares(terms, tally, round.seconds).find((share) => share.player === player);
-      if (!own || !isHeardOf(tally, player)) continue;
+      if (!tally.pair.players.includes(player) || !isHeardOf(tally, player)) continue;
+      const own = shares(terms, tally, round.seconds).find((share) => share.player === player)!;
       let work = works.find((before) => alike(before.terms, terms));
       if (!work) {
         work = { drill: terms.drill, terms, sets: 0, touches: 0, seconds: 0 };

@@ -138,7 +138,7 @@ export function pricesOf(
 }
 
 /** What each role of a drill strikes. */
-export const strokesOfRoles = (drill: Drill): Stroke[][] =>
+export const strokesOfRoles = (drill: Drill): (readonly Stroke[])[] =>
   roleNumbers.map((role) => strokesAt(termsOf(drill), ['', ''], role));
 
 /** Whether the roles of a drill strike different strokes, so that each player should have both. */

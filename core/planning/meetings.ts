@@ -30,7 +30,8 @@ export function meetingsOf(summaries: readonly Summary[], today: string): Meetin
 }
 
 class Faded implements Meetings {
-  private readonly pairs = new Map<string, number>();
+  /** By the one of two whose id comes first, then by the other. */
+  private readonly pairs = new Map<string, Map<string, number>>();
   private readonly trios = new Map<string, number>();
 
   add(pairs: readonly Pair[], counts: number): void {
@@ -39,14 +40,18 @@ class Faded implements Meetings {
       for (const [at, a] of players.entries()) {
         if (players.length > 2) this.trios.set(a, this.inTrio(a) + counts);
         for (const b of players.slice(at + 1)) {
-          this.pairs.set(keyOf(a, b), this.together(a, b) + each);
+          const [one, other] = inOrder(a, b);
+          const met = this.pairs.get(one) ?? new Map<string, number>();
+          this.pairs.set(one, met);
+          met.set(other, (met.get(other) ?? 0) + each);
         }
       }
     }
   }
 
   together(a: string, b: string): number {
-    return this.pairs.get(keyOf(a, b)) ?? 0;
+    const [one, other] = inOrder(a, b);
+    return this.pairs.get(one)?.get(other) ?? 0;
   }
 
   inTrio(player: string): number {
@@ -54,4 +59,4 @@ class Faded implements Meetings {
   }
 }
 
-const keyOf = (a: string, b: string) => JSON.stringify(a < b ? [a, b] : [b, a]);
+const inOrder = (a: string, b: string): [string, string] => (a < b ? [a, b] : [b, a]);

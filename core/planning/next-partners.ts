@@ -25,28 +25,37 @@ export function nextPartners(
   today: string,
 ): NextPartners[] {
   const proposal = proposePairs({ ...pairing, here: pairing.here.slice(0, MOST_PLAYERS) });
-  const last = new Map<string, string>();
-  for (const { date, round } of roundsUntil(summaries, today)) {
-    for (const { pair } of round.tallies) {
-      for (const [one, other] of twosOf(pair.players)) {
-        const key = keyOf(one, other);
-        if (!(last.get(key)! >= date)) last.set(key, date);
-      }
-    }
-  }
+  const pairs = proposal?.pairs.map(({ players }) => players) ?? [];
+  const last = lastTogether(pairs, summaries, today);
   const waits = ({ days = Number.POSITIVE_INFINITY }: NextPartners) => days;
-  return (proposal?.pairs ?? [])
-    .map(({ players }): NextPartners => {
-      const dates = twosOf(players).flatMap(([one, other]) => last.get(keyOf(one, other)) ?? []);
-      const newest = dates.sort().at(-1);
-      return { players, ...(newest !== undefined && { days: daysBetween(newest, today) }) };
+  return pairs
+    .map((players): NextPartners => {
+      const date = last.get(players);
+      return { players, ...(date !== undefined && { days: daysBetween(date, today) }) };
     })
     .sort((a, b) => (waits(a) === waits(b) ? 0 : waits(b) - waits(a)));
 }
 
-const twosOf = (players: readonly string[]): [string, string][] =>
-  players.flatMap((one, at) =>
-    players.slice(at + 1).map((other): [string, string] => [one, other]),
-  );
-
-const keyOf = (a: string, b: string) => JSON.stringify(a < b ? [a, b] : [b, a]);
+/** When any two of each of these were partners, looked for from the latest practice back. */
+function lastTogether(
+  pairs: readonly string[][],
+  summaries: readonly Summary[],
+  today: string,
+): Map<string[], string> {
+  const last = new Map<string[], string>();
+  const sought = new Set(pairs);
+  const back = summaries.toSorted((a, b) => (a.date < b.date ? 1 : a.date > b.date ? -1 : 0));
+  for (const summary of back) {
+    if (sought.size === 0) break;
+    for (const { round } of roundsUntil([summary], today)) {
+      for (const { pair } of round.tallies) {
+        for (const players of sought) {
+          if (players.filter((player) => pair.players.includes(player)).length < 2) continue;
+          last.set(players, summary.date);
+          sought.delete(players);
+        }
+      }
+    }
+  }
+  return last;
+}
