@@ -9,8 +9,9 @@ import { replace, route } from './route.ts';
 import { TodayScreen } from './today/today-screen.tsx';
 
 /*
- * The screens of a practice come with the app; the others when they are first looked at. A
- * round loads nothing: it must be counted whatever became of the files the app came with.
+ * The screens of a practice come with the app; the others when they are first looked at, or in an
+ * idle moment before. A round loads nothing: it must be counted whatever became of the files the app
+ * came with.
  */
 const Squad = lazyScreen(() => import('./squad/squad-screen.tsx').then((file) => file.SquadScreen));
 const Players = lazyScreen(() =>
@@ -39,8 +40,9 @@ const Propose = lazyScreen(() =>
 const Sheet = lazyScreen(() => import('./sheet/sheet-screen.tsx').then((file) => file.SheetScreen));
 const Help = lazyScreen(() => import('./help/help-screen.tsx').then((file) => file.HelpScreen));
 const Drill = lazyScreen(() => import('./drill/drill-screen.tsx').then((file) => file.DrillScreen));
-const Handover = lazyScreen(() =>
-  import('./handover/handover-screen.tsx').then((file) => file.HandoverScreen),
+const Handover = lazyScreen(
+  () => import('./handover/handover-screen.tsx').then((file) => file.HandoverScreen),
+  false,
 );
 const LookingBack = lazyScreen(() => import('./looking-back.tsx').then((file) => file.LookingBack));
 

@@ -127,8 +127,11 @@ function tidy(): void {
     );
   });
   void readHistory()
-    .then(() => import('./estimates.ts'))
-    .then(({ startEstimating }) => startEstimating())
+    .then(() => Promise.all([import('./estimates.ts'), import('./ahead.ts')]))
+    .then(([{ startEstimating }, { workAhead }]) => {
+      startEstimating();
+      workAhead();
+    })
     .catch(() => {});
   if (sharesPlace()) {
     import('./club/meet.ts').then(({ keepMeeting }) => keepMeeting()).catch(() => {});

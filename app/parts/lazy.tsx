@@ -5,13 +5,33 @@ import { Notice } from './notice.tsx';
 
 type Load<Props> = () => Promise<ComponentType<Props>>;
 
-/** A screen that is loaded when it is first looked at; a failure is said, and a reload tries again. */
-export const lazyScreen = <Props extends object>(load: Load<Props>): ComponentType<Props> =>
-  lazy(load, () => (
+/**
+ * A screen that is loaded when it is first looked at, or in an idle moment before; a failure is said,
+ * and a reload tries again.
+ *
+ * @param ahead whether it is worth an idle moment: not where few phones ever look at it
+ */
+export function lazyScreen<Props extends object>(
+  load: Load<Props>,
+  ahead = true,
+): ComponentType<Props> {
+  if (ahead) toCome.push(load);
+  return lazy(load, () => (
     <main class="page">
       <Notice as="fault">{words.value.notLoaded}</Notice>
     </main>
   ));
+}
+
+const toCome: (() => Promise<unknown>)[] = [];
+
+/** Loads the screens that were not looked at yet, one after the other, for as long as there is time for it. */
+export async function loadAhead(isTime: () => Promise<boolean>): Promise<void> {
+  while (toCome.length > 0 && (await isTime()))
+    await toCome
+      .shift()?.()
+      .catch(() => {});
+}
 
 /**
  * A part of a screen that the screen can do without: it is loaded once the screen stands, and until

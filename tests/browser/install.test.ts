@@ -1,3 +1,5 @@
+import { en } from '../../app/words/en.ts';
+import { Coach } from './coach.ts';
 import { expect, test } from './test.ts';
 
 test.use({ serviceWorkers: 'allow' });
@@ -38,6 +40,43 @@ test('the app opens in airplane mode at any of its addresses', async ({ page, co
   ]) {
     await page.goto(`./${address}`);
     await page.reload();
+    await expect(page.getByRole('heading', { level: 1 }), address).toBeVisible();
+  }
+});
+
+test('every screen of an open page is there, even where a newer version has taken its files away', async ({
+  page,
+  context,
+}) => {
+  await page.goto('./');
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+  await page.reload();
+  // What is loaded in idle moments, one screen after the other: these are among the last.
+  await page.waitForFunction(() =>
+    ['season-screen', 'help-screen'].every((screen) =>
+      performance.getEntriesByType('resource').some(({ name }) => name.includes(screen)),
+    ),
+  );
+  await page.evaluate(async () => {
+    for (const name of await caches.keys()) await caches.delete(name);
+  });
+  await context.setOffline(true);
+  const coach = new Coach(page);
+  for (const address of [
+    'squad',
+    'players',
+    'week',
+    'coverage',
+    'propose',
+    'review',
+    'numbers',
+    'glance',
+    'season',
+    'settings',
+    'help',
+  ]) {
+    await coach.visit(address);
+    await expect(page.getByText(en.notLoaded), address).toHaveCount(0);
     await expect(page.getByRole('heading', { level: 1 }), address).toBeVisible();
   }
 });
