@@ -1,7 +1,7 @@
 /*
  * `npm run bench`: what has a goal, measured in one run and printed as a table; it fails where a goal
  * is missed, and needs a build in dist/. With names it prints only those rows (court, opening, memory,
- * screens, season, estimate, weight) or what else can be measured: `npm run bench -- court levels`.
+ * screens, season, estimate, r, weight) or what else can be measured: `npm run bench -- court levels`.
  */
 import { runnerImport } from 'vite';
 

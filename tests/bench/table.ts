@@ -1,4 +1,5 @@
 import { writeFileSync } from 'node:fs';
+import { besideR } from './beside-r.ts';
 import { courtTouch } from './court-touch.ts';
 import { figureRows } from './figures.ts';
 import { Bench } from './measured-phone.ts';
@@ -20,6 +21,7 @@ const MEASURES = {
   screens,
   season: figureRows,
   estimate: estimateRows,
+  r: besideR,
   weight,
 } satisfies Record<string, (bench: Bench) => Row[] | Promise<Row[]>>;
 

@@ -1,33 +1,15 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import type { Family } from '../../core/drill/drill.ts';
 import { levelOf } from '../../core/figures/level.ts';
 import { weeklyChange } from '../../core/figures/level-change.ts';
 import { differenceFromSquad, differenceOfTwo } from '../../core/figures/level-difference.ts';
 import { fitLevels } from '../../core/figures/level-fit.ts';
-import { levelTally, type PublishedTally, type Sum } from './level-tally.ts';
-
-interface Case {
-  name: string;
-  onTarget: boolean;
-  kappa: number;
-  end: number;
-  tallies: PublishedTally[];
-  expected: {
-    kind: Family;
-    player: string;
-    other: string;
-    level: Sum;
-    difference: Sum;
-    apart: Sum;
-    week: Sum;
-  }[];
-}
+import { type FittedCase, levelTally, type Sum } from './level-tally.ts';
 
 /* Made by level-fits.R: mgcv where everyone is alone, else R's own derivatives. */
 const { source, cases } = JSON.parse(
   readFileSync(new URL('level-fits.json', import.meta.url), 'utf8'),
-) as { source: string; cases: Case[] };
+) as { source: string; cases: FittedCase[] };
 
 describe(`levels and changes agree to six digits with ${source}`, () => {
   it('in four squads', () => {

@@ -22,3 +22,21 @@ export const levelTally = ({ consistency, sd, ...tally }: PublishedTally): Level
   practice: `${tally.day}`,
   success: { consistency, consistencySd: sd },
 });
+
+/** A squad of level-fits.json, with what R makes of it. */
+export interface FittedCase {
+  name: string;
+  onTarget: boolean;
+  kappa: number;
+  end: number;
+  tallies: PublishedTally[];
+  expected: {
+    kind: Family;
+    player: string;
+    other: string;
+    level: Sum;
+    difference: Sum;
+    apart: Sum;
+    week: Sum;
+  }[];
+}
