@@ -65,11 +65,10 @@ export function practisedIn(summary: Summary): {
       pair.players.forEach((player, place) => {
         const own = players.get(player) ?? nothing();
         players.set(player, own);
+        const strokes = strokesAt(round.terms, pair.players, place, turned);
         for (const practised of [squad, own]) {
           practised.families.add(round.terms.family);
-          for (const stroke of strokesAt(round.terms, pair.players, place, turned)) {
-            practised.strokes.add(stroke);
-          }
+          for (const stroke of strokes) practised.strokes.add(stroke);
         }
       });
     }
