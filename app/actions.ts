@@ -66,6 +66,9 @@ export const roundsLeft = (practice: Practice | undefined): number =>
 export const isRunning = (round: OpenRound | undefined): boolean =>
   round?.clock !== undefined && !isOver(round.clock, now());
 
+/** Whether the round of the practice that is under way runs: what can wait waits until it is over. */
+export const roundRuns = (): boolean => isRunning(currentRound(openPractice.value));
+
 /** Why no round can be set at present. */
 export type Obstacle = 'players' | 'too-many' | 'plan';
 

@@ -1,10 +1,10 @@
 import { effect, untracked } from '@preact/signals';
 import { practisedIn } from '../core/figures/last-practised.ts';
 import type { Summary } from '../core/ledger/summary.ts';
-import { currentRound, isRunning } from './actions.ts';
+import { roundRuns } from './actions.ts';
 import { idle } from './device/idle.ts';
 import { loadAhead } from './parts/lazy.tsx';
-import { history, practice } from './practices.ts';
+import { history } from './practices.ts';
 
 /*
  * What is made ready in idle moments, and never in a round. The screens that are not looked at yet:
@@ -23,8 +23,6 @@ export function workAhead(): void {
     if (!roundRuns()) untracked(() => void makeReady());
   });
 }
-
-const roundRuns = () => isRunning(currentRound(practice.value));
 
 let until = 0;
 

@@ -10,7 +10,7 @@ import {
 } from '../core/ledger/summary.ts';
 import { isHeard } from '../core/round/tally.ts';
 import type { Pace } from '../core/round/tempo.ts';
-import { currentRound, isRunning } from './actions.ts';
+import { currentRound, isRunning, roundRuns } from './actions.ts';
 import { idle } from './device/idle.ts';
 import { history, keepEstimates, openPractice, practice, summaries } from './practices.ts';
 
@@ -139,7 +139,7 @@ async function workOutNewest(): Promise<boolean> {
     }
     if (!(free && free.timeRemaining() > took)) free = await idle();
     // The court comes first; the rest is for after the round, when the next entry asks again.
-    if (isRunning(currentRound(openPractice.value))) {
+    if (roundRuns()) {
       hold(made);
       return false;
     }

@@ -1,6 +1,6 @@
 import { effect, untracked } from '@preact/signals';
 import { render } from 'preact';
-import { currentRound, isRunning } from './actions.ts';
+import { currentRound, roundRuns } from './actions.ts';
 import { App } from './app.tsx';
 import { noteJump, noteStoredJump } from './court/clock-jump.ts';
 import { onJump, watchClock } from './device/clock.ts';
@@ -69,8 +69,6 @@ function followClock(): void {
 function returnToRound(): void {
   if (currentRound(openPractice.value)?.clock && route.value.length === 0) replace('court');
 }
-
-const roundRuns = (): boolean => isRunning(currentRound(openPractice.value));
 
 /** How often a window that another one has outdated looks whether it may start anew. */
 const RENEW_MS = 500;

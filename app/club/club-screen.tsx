@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { currentRound, isRunning } from '../actions.ts';
+import { roundRuns } from '../actions.ts';
 import { dateOf } from '../device/clock.ts';
 import { prefs } from '../device/prefs.ts';
 import { Page } from '../handover/page.tsx';
@@ -8,7 +8,7 @@ import { append, forgetErased } from '../ledger.ts';
 import { Button } from '../parts/button.tsx';
 import { playerName } from '../parts/names.ts';
 import { Notice } from '../parts/notice.tsx';
-import { dateOfPractice, openPractice, summaries } from '../practices.ts';
+import { dateOfPractice, summaries } from '../practices.ts';
 import { handoverWords } from '../words/handover-words.ts';
 import { words } from '../words/words.ts';
 import { canUseFolder, chooseFolder, forgetFolder } from './folder.ts';
@@ -131,11 +131,7 @@ function Joined({ known }: { known: Memory }) {
       {known.asked.map((asked) => (
         <Erasure key={asked.of} asked={asked} known={known} />
       ))}
-      <Button
-        as="main"
-        disabled={state === 'now' || isRunning(currentRound(openPractice.value))}
-        onClick={() => void meet(true)}
-      >
+      <Button as="main" disabled={state === 'now' || roundRuns()} onClick={() => void meet(true)}>
         {t.meet}
       </Button>
       <Button onClick={leave}>{t.leave}</Button>

@@ -2,7 +2,7 @@ import { signal } from '@preact/signals';
 import type { Brought } from '../../core/exchange/backup-reader.ts';
 import type { AnyEntry } from '../../core/ledger/entry.ts';
 import { phoneOf } from '../../core/ledger/stamp.ts';
-import { currentRound, isRunning } from '../actions.ts';
+import { roundRuns } from '../actions.ts';
 import { makeBackup } from '../device/backup-file.ts';
 import { now } from '../device/clock.ts';
 import { prefs } from '../device/prefs.ts';
@@ -20,7 +20,7 @@ import {
   thisPhone,
   unsaved,
 } from '../ledger.ts';
-import { openPractice, readHistory, summaries, takeInFile } from '../practices.ts';
+import { readHistory, summaries, takeInFile } from '../practices.ts';
 import { folder } from './folder.ts';
 import { type Asked, type Memory, memory, remember } from './memory.ts';
 import { type Place, PlaceError, type PlaceFault } from './place.ts';
@@ -37,8 +37,6 @@ const UNKNOWN = '"unknown"';
 /** The phone whose file this is; undefined for whatever else lies there. */
 const phoneIn = (name: string): string | undefined =>
   /^rally-ledger-([\w-]{10})\.txt$/.exec(name)?.[1];
-
-const roundRuns = () => isRunning(currentRound(openPractice.value));
 
 /** A round has begun: the rest waits until it is over. */
 class RoundBegan extends Error {}

@@ -1,8 +1,7 @@
-import { currentRound, isRunning } from '../actions.ts';
+import { roundRuns } from '../actions.ts';
 import { prefs } from '../device/prefs.ts';
 import { newVersion, takeNewVersion } from '../device/worker.ts';
 import { damaged, unsaved } from '../ledger.ts';
-import { openPractice } from '../practices.ts';
 import { removeDemo } from '../settings/demo.ts';
 import { DemoState } from '../settings/demo-state.tsx';
 import { words } from '../words/words.ts';
@@ -20,13 +19,11 @@ export function Messages() {
       {damaged.value.length > 0 && (
         <Notice>{t.damaged(damaged.value.length, damagedPlaceNames())}</Notice>
       )}
-      {newVersion.value &&
-        unsaved.value.size === 0 &&
-        !isRunning(currentRound(openPractice.value)) && (
-          <Notice>
-            {t.newVersion} <Button onClick={takeNewVersion}>{t.takeNewVersion}</Button>
-          </Notice>
-        )}
+      {newVersion.value && unsaved.value.size === 0 && !roundRuns() && (
+        <Notice>
+          {t.newVersion} <Button onClick={takeNewVersion}>{t.takeNewVersion}</Button>
+        </Notice>
+      )}
       {prefs.value.demo && (
         <>
           <Notice>
