@@ -108,13 +108,19 @@ test('a set too soon after the one before is shown as doubtful and settle can st
   await expect(page.locator('.settle-count output').first()).toHaveText('1');
 });
 
-test('a round passed over can be settled later the same day', async ({ page }) => {
+/** The first round of two drills is over, without a set, and its counts are about to be put right. */
+async function atSettle(page: Page): Promise<Coach> {
   await page.clock.install({ time: new Date('2026-11-24T16:30:00') });
   const coach = new Coach(page);
   await coach.reachCourt(PLAYERS, ['Mini rally', 'Soft volleys']);
   await coach.start();
   await page.clock.fastForward(125_000);
   await coach.button('Put counts right').tap();
+  return coach;
+}
+
+test('a round passed over can be settled later the same day', async ({ page }) => {
+  const coach = await atSettle(page);
   await coach.button('Skip, settle later today').tap();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Soft volleys');
   await coach.button('Back').tap();
@@ -129,12 +135,7 @@ test('a round passed over can be settled later the same day', async ({ page }) =
 test('the size that would suit, which comes late, moves no button of settle from under a finger', async ({
   page,
 }) => {
-  await page.clock.install({ time: new Date('2026-11-24T16:30:00') });
-  const coach = new Coach(page);
-  await coach.reachCourt(PLAYERS, ['Mini rally', 'Soft volleys']);
-  await coach.start();
-  await page.clock.fastForward(125_000);
-  await coach.button('Put counts right').tap();
+  await atSettle(page);
   await page.locator('.size-off').first().waitFor();
   const late = (await page.locator('.size-off').first().boundingBox())?.y ?? 0;
   const buttons = page.locator('.settle button:visible:not(.size-off *, .before-start *)');
