@@ -3,6 +3,7 @@ import { practisedIn } from '../core/figures/last-practised.ts';
 import type { Summary } from '../core/ledger/summary.ts';
 import { roundRuns } from './actions.ts';
 import { idle } from './device/idle.ts';
+import { newVersion, outOfDate } from './device/worker.ts';
 import { loadAhead } from './parts/lazy.tsx';
 import { history } from './practices.ts';
 
@@ -34,6 +35,15 @@ async function isTime(): Promise<boolean> {
   return !roundRuns();
 }
 
+/**
+ * From the phone itself only, for what a network refuses once a browser may not ask for again; and not
+ * once a newer version waits there, which takes away what is half on its way as it takes over.
+ */
+async function isTimeToLoad(): Promise<boolean> {
+  if (!navigator.serviceWorker?.controller) return false;
+  return (await isTime()) && !newVersion.value && !outOfDate.value;
+}
+
 let working = false;
 const ready = new WeakSet<Summary>();
 
@@ -44,8 +54,7 @@ async function makeReady(): Promise<void> {
   if (working) return;
   working = true;
   try {
-    // From the phone itself only: what a network refuses once, a browser may not ask for again.
-    if (navigator.serviceWorker?.controller) await loadAhead(isTime);
+    await loadAhead(isTimeToLoad);
     for (let next = notReady(); next && (await isTime()); next = notReady()) {
       practisedIn(next);
       ready.add(next);

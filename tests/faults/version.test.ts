@@ -53,6 +53,21 @@ const untilOneWaits = (page: Page) =>
     while (!registration.waiting) await new Promise((resolve) => setTimeout(resolve, 50));
   });
 
+/** Lets the page have so many moments in which it has nothing to do. */
+const idleMoments = (page: Page, many: number) =>
+  page.evaluate(async (moments) => {
+    for (let moment = 0; moment < moments; moment++) {
+      await new Promise((resolve) => requestIdleCallback(resolve));
+    }
+  }, many);
+
+/** Whether the page has asked for a file whose name holds this. */
+const loaded = (page: Page, name: string) =>
+  page.evaluate(
+    (part) => performance.getEntriesByType('resource').some((file) => file.name.includes(part)),
+    name,
+  );
+
 test('a version published in mid-round waits: no reload, no lost mark, no part that fails to load, and one tap takes it in', async ({
   page,
   host,
@@ -103,6 +118,9 @@ test('a version published in mid-round waits: no reload, no lost mark, no part t
   await coach.stop();
   await coach.button('Put counts right').tap();
   await expect(offer).toBeVisible();
+  // Nor is anything loaded ahead any more: what the next version takes away could be half on its way.
+  await idleMoments(page, 30);
+  expect(await loaded(page, 'season-screen')).toBe(false);
   await coach.button('Update now').tap();
   await expect.poll(() => versionOf(page).catch(() => undefined)).toBe(2);
   expect(marksIn(await recordsOn(page))).toHaveLength(7);
